@@ -1,0 +1,2 @@
+export * from './covers/cover-key.ts';
+export * from './night/night-input.ts';
