@@ -9,6 +9,31 @@ export interface Source {
 export const SOURCES = {
   'common-practice': { title: 'Common practice among growers, no source', standing: 'JUDGEMENT' },
   judgement: { title: 'Judgement of the developers', standing: 'JUDGEMENT' },
+  // cautions
+  'caution-electric': {
+    title: 'Safety-agency consensus on electric heat near covers, from memory',
+    standing: 'MEMORY',
+  },
+  'caution-frozen-leaves': {
+    title: 'Extension consensus: do not pick, touch or uncover while frozen',
+    standing: 'MEMORY',
+  },
+  'caution-fuel': {
+    title: 'Safety-agency consensus on unvented fuel heat, carbon monoxide and fire',
+    standing: 'MEMORY',
+  },
+  'caution-nitrate': {
+    title: 'Regulation (EU) 1258/2011 limits for leafy greens; Neely et al., HortScience (abstract) on light',
+    standing: 'MEMORY',
+  },
+  'caution-paint-timber-glass': { title: 'US EPA guidance on lead paint and CCA-treated timber', standing: 'MEMORY' },
+  'caution-potato': { title: 'Extension consensus on frozen and greened tubers', standing: 'MEMORY' },
+  'caution-rhubarb': { title: 'University of Illinois Extension 2009, 2012', standing: 'READ' },
+  'snow-load': { title: 'Extension consensus on clearing hoops; densities from general physics', standing: 'MEMORY' },
+  'wind-anchor': {
+    title: 'Extension consensus, 35 mph (30–45); NC State University, ASHS 2011 abstract (flapping)',
+    standing: 'MEMORY',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;
