@@ -34,6 +34,22 @@ export const SOURCES = {
     title: 'Extension consensus, 35 mph (30–45); NC State University, ASHS 2011 abstract (flapping)',
     standing: 'MEMORY',
   },
+  // air
+  'standard-atmosphere': { title: 'Standard atmosphere, ISO 2533, from memory', standing: 'MEMORY' },
+  'vanthoor-2011': {
+    title: 'Vanthoor et al. 2011, Biosyst. Eng. 110:363, values as listed in an open re-implementation',
+    standing: 'READ',
+  },
+  'wmo-magnus': { title: 'World Meteorological Organization, Guide to Instruments, Magnus form', standing: 'MEMORY' },
+  // sun
+  'erbs-1982': { title: 'Erbs, Klein & Duffie 1982, Solar Energy 28:293', standing: 'MEMORY' },
+  'haurwitz-1945': { title: 'Haurwitz 1945, J. Meteorology 2:154, as coded in open solar libraries', standing: 'READ' },
+  'kasten-czeplak-1980': { title: 'Kasten & Czeplak 1980, Solar Energy 24:177', standing: 'MEMORY' },
+  'noaa-solar': {
+    title: 'NOAA Global Monitoring Division, General Solar Position Calculations',
+    standing: 'READ',
+  },
+  'spencer-1971': { title: 'Spencer 1971, Search 2:172', standing: 'MEMORY' },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;
