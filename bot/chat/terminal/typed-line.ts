@@ -1,0 +1,106 @@
+import type { Action, Command } from '../../commands/command.ts';
+import type { OptionValue } from '../request.ts';
+
+/** A line that names a command, taken apart. */
+export interface TypedCommand {
+  readonly command: string;
+  readonly action?: string;
+  readonly options: Readonly<Record<string, OptionValue>>;
+}
+
+export type TypedLine =
+  | { readonly ok: true; readonly value: TypedCommand }
+  | { readonly ok: false; readonly problem: string };
+
+/**
+ * Reads a typed line. `check crop:spinach low:14F covers:"row cover, low tunnel"` names a command; a leading slash is
+ * allowed; a command with one text option takes the rest of the line; anything else is a question for `ask`.
+ */
+export function typedLine(line: string, commands: readonly Command[]): TypedLine {
+  const text = line.trim();
+  const words = splitWords(text.startsWith('/') ? text.slice(1) : text);
+  const [first, second, ...others] = words;
+  const command = commands.find((each) => each.name === first?.toLowerCase());
+  if (command === undefined || first === undefined) return asked(text);
+  if (command.action !== undefined) {
+    const rest = second === undefined ? [] : [second, ...others];
+    return withOptions({ command: command.name }, command.action, rest);
+  }
+  const action = second === undefined ? undefined : command.actions[second.toLowerCase()];
+  if (action === undefined || second === undefined) {
+    const names = Object.keys(command.actions);
+    return looksLikeQuestion(words)
+      ? asked(text)
+      : { ok: false, problem: `After "${command.name}" say what to do: ${names.join(', ')}.` };
+  }
+  return withOptions({ command: command.name, action: second.toLowerCase() }, action, others);
+}
+
+function asked(question: string): TypedLine {
+  return { ok: true, value: { command: 'ask', options: { question } } };
+}
+
+/** "bed in the corner, will it freeze tonight" begins with a command's name but is a question. */
+function looksLikeQuestion(words: readonly string[]): boolean {
+  return words.length > 3 && !words.some((word) => word.includes(':'));
+}
+
+function withOptions(
+  named: { readonly command: string; readonly action?: string },
+  action: Action,
+  words: readonly string[],
+): TypedLine {
+  const { options, loose } = sorted(words, action);
+  if (loose.length === 0) return { ok: true, value: { ...named, options } };
+  const free = action.options.find((option) => option.kind === 'text' && options[option.name] === undefined);
+  if (free === undefined) {
+    const names = action.options.map((option) => `${option.name}:`).join(' ');
+    return {
+      ok: false,
+      problem: `I do not know what "${loose.join(' ')}" belongs to; write ${names || 'nothing more'}.`,
+    };
+  }
+  return { ok: true, value: { ...named, options: { ...options, [free.name]: loose.join(' ') } } };
+}
+
+/** Words by the option they follow; words before the first named option stand loose. */
+function sorted(words: readonly string[], action: Action): { options: Record<string, string>; loose: string[] } {
+  const options: Record<string, string> = {};
+  const loose: string[] = [];
+  let open: string | undefined;
+  for (const word of words) {
+    const name = word.slice(0, Math.max(0, word.indexOf(':'))).toLowerCase();
+    if (action.options.some((option) => option.name === name)) {
+      options[name] = word.slice(name.length + 1);
+      open = name;
+    } else if (open === undefined) {
+      loose.push(word);
+    } else {
+      options[open] = `${options[open] ?? ''} ${word}`.trim();
+    }
+  }
+  return { options, loose };
+}
+
+/** Splits at blanks, keeping "quoted words" together and dropping the quotes. One pass. */
+function splitWords(text: string): string[] {
+  const words: string[] = [];
+  let word = '';
+  let quoted = false;
+  let begun = false;
+  for (const glyph of text) {
+    if (glyph === '"' || glyph === '“' || glyph === '”') {
+      quoted = !quoted;
+      begun = true;
+    } else if (!quoted && /\s/.test(glyph)) {
+      if (begun) words.push(word);
+      word = '';
+      begun = false;
+    } else {
+      word += glyph;
+      begun = true;
+    }
+  }
+  if (begun) words.push(word);
+  return words;
+}
