@@ -5,3 +5,4 @@ export * from './covers/cover-key.ts';
 export * from './night/night-input.ts';
 export * from './sun/radiation.ts';
 export * from './sun/solar-position.ts';
+export * from './sun/sunrise-sunset.ts';

@@ -42,6 +42,7 @@ export const SOURCES = {
   },
   'wmo-magnus': { title: 'World Meteorological Organization, Guide to Instruments, Magnus form', standing: 'MEMORY' },
   // sun
+  'almanac-sun': { title: 'Astronomical Almanac, low-precision formulas for the Sun', standing: 'MEMORY' },
   'erbs-1982': { title: 'Erbs, Klein & Duffie 1982, Solar Energy 28:293', standing: 'MEMORY' },
   'haurwitz-1945': { title: 'Haurwitz 1945, J. Meteorology 2:154, as coded in open solar libraries', standing: 'READ' },
   'kasten-czeplak-1980': { title: 'Kasten & Czeplak 1980, Solar Energy 24:177', standing: 'MEMORY' },
