@@ -41,9 +41,21 @@ export const SOURCES = {
     standing: 'READ',
   },
   'wmo-magnus': { title: 'World Meteorological Organization, Guide to Instruments, Magnus form', standing: 'MEMORY' },
+  // season
+  'autumn-slowdown': { title: 'Extension consensus: 10 to 21 days longer from autumn sowings', standing: 'MEMORY' },
+  'lettuce-light': {
+    title: 'Greenhouse lettuce guides: daily light of 17 mol m⁻² for full growth, from memory',
+    standing: 'MEMORY',
+  },
+  'photon-yield': {
+    title: 'Plant physiology: about 2 mol of photosynthetic photons per MJ of sunlight',
+    standing: 'MEMORY',
+  },
+  'ten-hour-rule': { title: 'Grower-educator usage: growth nearly stops under ten hours of day', standing: 'READ' },
   // sun
   'almanac-sun': { title: 'Astronomical Almanac, low-precision formulas for the Sun', standing: 'MEMORY' },
   'erbs-1982': { title: 'Erbs, Klein & Duffie 1982, Solar Energy 28:293', standing: 'MEMORY' },
+  'fao-56': { title: 'FAO Irrigation & Drainage Paper 56 (Allen et al. 1998)', standing: 'READ' },
   'haurwitz-1945': { title: 'Haurwitz 1945, J. Meteorology 2:154, as coded in open solar libraries', standing: 'READ' },
   'kasten-czeplak-1980': { title: 'Kasten & Czeplak 1980, Solar Energy 24:177', standing: 'MEMORY' },
   'noaa-solar': {
