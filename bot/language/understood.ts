@@ -1,0 +1,140 @@
+import type { CautionKey, CoverKey, WallKey } from '../../rules/index.ts';
+
+/** What a question can be about. */
+export const INTENTS = [
+  'survive',
+  'how-cold',
+  'what-cover',
+  'which-crops',
+  'compare-covers',
+  'vent',
+  'close',
+  'pick',
+  'season',
+  'caution',
+  'unknown-crop',
+  'decline',
+] as const;
+
+export type Intent = (typeof INTENTS)[number];
+
+export const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const;
+
+/** The night or day asked about. A weekday means the night that begins on it; `week` the nights to come. */
+export const WHENS = [
+  'now',
+  'today',
+  'morning',
+  'tonight',
+  'tomorrow-night',
+  'last-night',
+  ...WEEKDAYS,
+  'week',
+] as const;
+
+export type When = (typeof WHENS)[number];
+
+export const STAGES = ['seedling', 'growing', 'mature', 'baby'] as const;
+
+export type Stage = (typeof STAGES)[number];
+
+/** What the program took for granted, to be said in the answer. */
+export const ASSUMPTIONS = [
+  'unit-preferred',
+  'unit-sensible',
+  'colder-end',
+  'colder-of-several',
+  'crop-chosen',
+  'spelling',
+  'tunnel-is-low',
+  'plastic-on-hoops',
+  'greenhouse-as-high-tunnel',
+  'tomorrow-as-night',
+] as const;
+
+export type Assumption = (typeof ASSUMPTIONS)[number];
+
+/** The one thing to ask back for. `crop-choice`: a word that is several crops, see `Understood.choices`. */
+export const MISSING = ['crop', 'crop-choice', 'temperature', 'covers'] as const;
+
+export type Missing = (typeof MISSING)[number];
+
+/** Why a text cannot be answered as asked. */
+export const PROBLEMS = [
+  'empty',
+  'too-long',
+  'off-topic',
+  'not-english',
+  'impossible-cold',
+  'impossible-heat',
+  'unknown-cover',
+] as const;
+
+export type Problem = (typeof PROBLEMS)[number];
+
+export interface SaidCrop {
+  readonly id: string;
+  /** As typed, for saying it back: plain text that doors must escape. */
+  readonly said: string;
+}
+
+export type Unit = 'F' | 'C';
+
+/** How the unit came about: typed, the member's or locale's, or the only one in which the value makes sense. */
+export type UnitReason = 'said' | 'preferred' | 'sensible';
+
+export interface SaidTemperature {
+  /** In `unit`; of a range the colder end. */
+  readonly value: number;
+  readonly unit: Unit;
+  readonly unitReason: UnitReason;
+  /** Both ends, colder first, in `unit`. */
+  readonly range?: readonly [number, number];
+  /** How long it stays that cold, when said. [h] */
+  readonly hours?: number;
+}
+
+export interface SaidSky {
+  readonly cloud?: 'clear' | 'half' | 'overcast';
+  readonly wind?: 'calm' | 'breezy' | 'windy';
+  readonly snow?: boolean;
+}
+
+/** Which of the member's own beds are meant. */
+export interface SaidBeds {
+  /** "my chard", "our tunnel", "the frame". */
+  readonly mine: boolean;
+  /** "bed 3". */
+  readonly numbers: readonly number[];
+  /** Of the names that the caller gave in the context. */
+  readonly named: readonly string[];
+}
+
+/** What was read from one question. A slot that was not said is absent; lists are empty. */
+export interface Understood {
+  readonly intent: Intent;
+  readonly crops: readonly SaidCrop[];
+  /** Plants that are not in the table, as typed. */
+  readonly unknownCrops: readonly string[];
+  /** The low asked about, from `temperature`. [°C] */
+  readonly lowC?: number;
+  readonly temperature?: SaidTemperature;
+  /** Outside to inside; absent when not said, empty when said to be bare. */
+  readonly covers?: readonly CoverKey[];
+  /** The stacks compared, in the order typed; an empty stack is the bare bed. */
+  readonly options?: readonly (readonly CoverKey[])[];
+  /** Things laid over plants that the table does not hold ("cardboard"), as typed. */
+  readonly unknownCovers: readonly string[];
+  readonly walls?: WallKey;
+  readonly when?: When;
+  readonly hardened?: boolean;
+  readonly stage?: Stage;
+  readonly sky?: SaidSky;
+  readonly beds: SaidBeds;
+  readonly cautionTopics: readonly CautionKey[];
+  /** Crop ids to choose from when `missing` is `crop-choice`. */
+  readonly choices: readonly string[];
+  readonly assumptions: readonly Assumption[];
+  readonly missing?: Missing;
+  readonly problem?: Problem;
+}
