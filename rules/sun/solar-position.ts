@@ -23,7 +23,7 @@ export interface SolarPosition {
 }
 
 /**
- * Position of the sun by the NOAA general equations, good to about a quarter of a degree: enough for warmth and light.
+ * Position of the sun by the NOAA general equations, good to about half a degree in this century: enough for warmth and light.
  * Sunrise and sunset need better and use `sunTimes`.
  *
  * @param at - The instant.
