@@ -1,5 +1,5 @@
 /** The units a person reads. Inside the program everything is SI; only `bot/text/` converts. */
-export const UNIT_SYSTEMS = ['fahrenheit', 'celsius'] as const;
+export const UNIT_SYSTEMS = ['us', 'metric'] as const;
 
 export type UnitSystem = (typeof UNIT_SYSTEMS)[number];
 
@@ -10,8 +10,8 @@ const FAHRENHEIT_REGIONS = new Set(['US', 'PR', 'GU', 'VI', 'AS', 'MP', 'BS', 'B
 export function unitSystemOf(locale: string): UnitSystem {
   const [language, ...rest] = locale.split(/[-_]/);
   const region = rest.find((part) => /^[A-Za-z]{2}$/.test(part))?.toUpperCase();
-  if (region !== undefined) return FAHRENHEIT_REGIONS.has(region) ? 'fahrenheit' : 'celsius';
-  return language?.toLowerCase() === 'en' ? 'fahrenheit' : 'celsius';
+  if (region !== undefined) return FAHRENHEIT_REGIONS.has(region) ? 'us' : 'metric';
+  return language?.toLowerCase() === 'en' ? 'us' : 'metric';
 }
 
 /** Does the person write "courgette" rather than "zucchini"? */
@@ -36,14 +36,14 @@ function signed(value: number, digits: number): string {
 
 /** Number alone, as fine as the model is: whole °F, half °C. */
 export function degrees(celsius: number, units: UnitSystem): string {
-  return units === 'fahrenheit'
+  return units === 'us'
     ? signed(Math.round(fahrenheitFrom(celsius)), 0)
     : signed(Math.round(celsius * 2) / 2, 1);
 }
 
 /** "21 °F" or "−6 °C". */
 export function temperature(celsius: number, units: UnitSystem): string {
-  return `${degrees(celsius, units)} °${units === 'fahrenheit' ? 'F' : 'C'}`;
+  return `${degrees(celsius, units)} °${units === 'us' ? 'F' : 'C'}`;
 }
 
 /** "21 °F (17 to 25)": the value and the range that holds four nights in five. */
@@ -59,16 +59,16 @@ export const EIGHTY_PERCENT_Z = 1.2816;
 
 /** A difference: "3 °F" or "1.5 °C"; never shifted by 32. */
 export function difference(kelvin: number, units: UnitSystem): string {
-  const value = units === 'fahrenheit' ? Math.round((kelvin * 9) / 5) : Math.round(kelvin * 2) / 2;
-  return `${signed(value, units === 'fahrenheit' ? 0 : 1)} °${units === 'fahrenheit' ? 'F' : 'C'}`;
+  const value = units === 'us' ? Math.round((kelvin * 9) / 5) : Math.round(kelvin * 2) / 2;
+  return `${signed(value, units === 'us' ? 0 : 1)} °${units === 'us' ? 'F' : 'C'}`;
 }
 
 /** "5 mph" or "2 m/s". */
 export function windSpeed(mPerS: number, units: UnitSystem): string {
-  return units === 'fahrenheit' ? `${Math.round(mPerS * 2.236_94)} mph` : `${Math.round(mPerS)} m/s`;
+  return units === 'us' ? `${Math.round(mPerS * 2.236_94)} mph` : `${Math.round(mPerS)} m/s`;
 }
 
 /** "4 in" or "10 cm". */
 export function shortLength(metres: number, units: UnitSystem): string {
-  return units === 'fahrenheit' ? `${Math.round(metres / 0.0254)} in` : `${Math.round(metres * 100)} cm`;
+  return units === 'us' ? `${Math.round(metres / 0.0254)} in` : `${Math.round(metres * 100)} cm`;
 }

@@ -11,13 +11,13 @@ import {
 } from '../../../bot/text/units.ts';
 
 test.each([
-  ['en-US', 'fahrenheit'],
-  ['en', 'fahrenheit'],
-  ['en-GB', 'celsius'],
-  ['en-CA', 'celsius'],
-  ['de', 'celsius'],
-  ['es-PR', 'fahrenheit'],
-  ['', 'celsius'],
+  ['en-US', 'us'],
+  ['en', 'us'],
+  ['en-GB', 'metric'],
+  ['en-CA', 'metric'],
+  ['de', 'metric'],
+  ['es-PR', 'us'],
+  ['', 'metric'],
 ])('a person with locale %s reads %s', (locale, units) => {
   expect(unitSystemOf(locale)).toBe(units);
 });
@@ -38,21 +38,21 @@ test('a temperature survives the way to °F and back', () => {
 });
 
 test('results are no finer than the model: whole °F and half °C', () => {
-  expect(temperature(-5.9, 'fahrenheit')).toBe('21 °F');
-  expect(temperature(-5.9, 'celsius')).toBe('−6 °C');
-  expect(temperature(-5.7, 'celsius')).toBe('−5.5 °C');
+  expect(temperature(-5.9, 'us')).toBe('21 °F');
+  expect(temperature(-5.9, 'metric')).toBe('−6 °C');
+  expect(temperature(-5.7, 'metric')).toBe('−5.5 °C');
 });
 
 test('there is no negative zero', () => {
-  expect(degrees(-0.1, 'celsius')).toBe('0');
-  expect(degrees(-17.9, 'fahrenheit')).toBe('0');
+  expect(degrees(-0.1, 'metric')).toBe('0');
+  expect(degrees(-17.9, 'us')).toBe('0');
 });
 
 test('a difference is scaled but never shifted', () => {
-  expect(difference(5, 'fahrenheit')).toBe('9 °F');
-  expect(difference(1.4, 'celsius')).toBe('1.5 °C');
+  expect(difference(5, 'us')).toBe('9 °F');
+  expect(difference(1.4, 'metric')).toBe('1.5 °C');
 });
 
 test('a range is the middle 80 % of the spread', () => {
-  expect(temperatureWithRange(-6, 2, 'celsius')).toBe('−6 °C (−8.5 to −3.5)');
+  expect(temperatureWithRange(-6, 2, 'metric')).toBe('−6 °C (−8.5 to −3.5)');
 });
