@@ -1,6 +1,16 @@
+import type { Logger } from 'pino';
 import type { Clock } from '../clock.ts';
+import type { ForecastDesk } from '../forecast/forecast.ts';
+import type { Store } from '../store/store.ts';
+import type { Allowance } from './allowance.ts';
 
-/** What commands may use of the world; each is a port. Grows as commands need it. */
+/** What commands may use of the world; each is a port. */
 export interface Services {
   readonly clock: Clock;
+  readonly log: Logger;
+  readonly allowance: Allowance;
+  /** Absent in a one-shot program that keeps nothing. */
+  readonly store?: Store;
+  /** Absent where no live forecast may be asked for. */
+  readonly forecasts?: ForecastDesk;
 }
