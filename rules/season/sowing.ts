@@ -1,3 +1,4 @@
+import { almanacSun } from '../sun/almanac-sun.ts';
 import { extraterrestrialMJPerM2 } from '../sun/daily-light.ts';
 import { darkWeeks } from './dark-weeks.ts';
 
@@ -81,7 +82,7 @@ export function pickingSizeAt(maturityDays: number, sownAt: Date, latitudeDeg: n
 }
 
 function lightFraction(atMs: number, latitudeDeg: number): number {
-  return Math.min(1, extraterrestrialMJPerM2(new Date(atMs), latitudeDeg) / FULL_LIGHT_MJ_PER_M2);
+  return Math.min(1, extraterrestrialMJPerM2(latitudeDeg, almanacSun(new Date(atMs))) / FULL_LIGHT_MJ_PER_M2);
 }
 
 function refuseMaturity(maturityDays: number): void {

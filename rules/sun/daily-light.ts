@@ -1,5 +1,4 @@
-import { almanacSun } from './almanac-sun.ts';
-import { refusePlaceOffTheGlobe } from './place.ts';
+import type { AlmanacSun } from './almanac-sun.ts';
 
 const RAD_PER_DEG = Math.PI / 180;
 const SOLAR_CONSTANT_W_PER_M2 = 1367;
@@ -23,21 +22,23 @@ export function sunsetHourAngleRad(latitudeDeg: number, declinationRad: number):
 /**
  * Sunlight of one day on level ground if there were no air: the upper bound of what a crop can get.
  *
- * @param at - An instant near noon of that day.
  * @param latitudeDeg - North positive. [°, −90…90]
- * @returns Sum of the day. [MJ m⁻², 0…45]
- * @throws RangeError when the instant is invalid or the latitude is off the globe.
+ * @param sun - Declination [rad] and squared distance ratio at noon of that day, from `almanacSun` or `solarPosition`.
+ * @returns Sum of the day. [MJ m⁻², 0…50]
+ * @throws RangeError when the latitude is off the globe.
  *
- * @see FAO Irrigation & Drainage Paper 56, eq. 21 (`fao-56`), with the sun of `almanacSun`
+ * @see FAO Irrigation & Drainage Paper 56, eq. 21 (`fao-56`)
  */
-export function extraterrestrialMJPerM2(at: Date, latitudeDeg: number): number {
-  refusePlaceOffTheGlobe(at, latitudeDeg, 0);
-  const { declinationRad, eccentricity } = almanacSun(at);
+export function extraterrestrialMJPerM2(
+  latitudeDeg: number,
+  sun: Pick<AlmanacSun, 'declinationRad' | 'eccentricity'>,
+): number {
+  if (!(Math.abs(latitudeDeg) <= 90)) throw new RangeError(`latitudeDeg ${latitudeDeg} is outside −90…90`);
   const latitudeRad = latitudeDeg * RAD_PER_DEG;
-  const sunsetRad = sunsetHourAngleRad(latitudeDeg, declinationRad);
+  const sunsetRad = sunsetHourAngleRad(latitudeDeg, sun.declinationRad);
   const meanCosZenith =
-    (sunsetRad * Math.sin(latitudeRad) * Math.sin(declinationRad) +
-      Math.cos(latitudeRad) * Math.cos(declinationRad) * Math.sin(sunsetRad)) /
+    (sunsetRad * Math.sin(latitudeRad) * Math.sin(sun.declinationRad) +
+      Math.cos(latitudeRad) * Math.cos(sun.declinationRad) * Math.sin(sunsetRad)) /
     Math.PI;
-  return (SOLAR_CONSTANT_W_PER_M2 * eccentricity * Math.max(0, meanCosZenith) * S_PER_DAY) / J_PER_MJ;
+  return (SOLAR_CONSTANT_W_PER_M2 * sun.eccentricity * Math.max(0, meanCosZenith) * S_PER_DAY) / J_PER_MJ;
 }
