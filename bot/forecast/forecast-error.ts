@@ -22,6 +22,17 @@ export class ForecastServiceError extends Error {
   }
 }
 
+/** A body that is not a usable forecast, whoever sent it. */
+export class ForecastBodyError extends Error {
+  override readonly name = 'ForecastBodyError';
+  readonly code: 'not-json' | 'unknown-shape' | 'error-answer' | 'no-data' | 'wrong-unit';
+
+  constructor(code: ForecastBodyError['code'], message: string, cause?: unknown) {
+    super(message, cause === undefined ? undefined : { cause });
+    this.code = code;
+  }
+}
+
 /** No service could answer; `failures` tells each one's reason. Shown to the gardener as it stands. */
 export class NoForecastError extends PlainProblem {
   readonly code = 'no-forecast';
@@ -39,7 +50,7 @@ export class NoForecastError extends PlainProblem {
 
 /** A saved forecast file that cannot be read. */
 export class SavedForecastError extends PlainProblem {
-  readonly code: 'not-json' | 'unknown-shape' | 'error-answer' | 'no-data' | 'wrong-unit';
+  readonly code: ForecastBodyError['code'];
 
   constructor(code: SavedForecastError['code'], message: string, cause?: unknown) {
     super(message, cause === undefined ? undefined : { cause });

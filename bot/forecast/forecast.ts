@@ -3,6 +3,8 @@
  * The services behind it differ in units, steps, caching and licence; here they all look alike.
  */
 
+import type { NightSpan } from '../../rules/index.ts';
+
 export const FORECAST_SERVICES = ['nws', 'metno', 'openmeteo'] as const;
 export type ForecastService = (typeof FORECAST_SERVICES)[number];
 
@@ -70,7 +72,7 @@ export type ForecastNote =
       readonly layer: string;
       readonly reason: 'unknown-unit' | 'bad-values' | 'absurd-values';
     }
-  /** The model run is more than 12 h old. */
+  /** The forecast was last changed more than 12 h ago. */
   | { readonly code: 'old-forecast'; readonly ageH: number }
   /** Another service should have answered, but did not. */
   | {
@@ -86,17 +88,19 @@ export type ForecastNote =
       readonly lowC: number;
       readonly otherLowC: number;
     }
+  /** No service answered now: this is the last answer we had, `ageH` after it was fetched. */
+  | { readonly code: 'stored-forecast'; readonly ageH: number }
   /** The earliest `hours` hours came from another service. */
   | { readonly code: 'past-from-other-service'; readonly service: ForecastService; readonly hours: number };
 
 /** An hourly forecast of one place in one normal form. Hour `i` is `first` + `i` hours; all columns have `hours` entries. */
 export interface HourlyForecast {
   readonly service: ForecastService;
-  /** When the model or forecaster last changed it; the fetch time where a service does not tell. */
+  /** When the service last changed it, which its age is counted from; the fetch time where a service does not tell. */
   readonly updatedAt: Date;
   readonly fetchedAt: Date;
-  /** The place as asked of the service, rounded. */
-  readonly place: ForecastPlace;
+  /** The place as asked of the service, rounded; in a saved file, where the file says it is for. */
+  readonly place?: ForecastPlace;
   /** Height of the ground that the values are meant for. [m] */
   readonly gridElevationM?: number;
   /** IANA name, if the service tells it. */
@@ -133,10 +137,7 @@ export type OfficialWarnings =
   | { readonly kind: 'unknown'; readonly because: ServiceFailure };
 
 /** A night of a place. The night's low is sought from one hour before sunset to one hour after sunrise. */
-export interface NightSpan {
-  readonly sunset: Date;
-  readonly sunrise: Date;
-}
+export type ForecastNight = Pick<NightSpan, 'sunset' | 'sunrise'>;
 
 /** One service. */
 export interface ForecastSource {
@@ -152,7 +153,7 @@ export interface WarningSource {
 
 export interface ForecastWish {
   /** The night that matters: a service whose forecast ends before its sunrise is passed over. */
-  readonly night?: NightSpan;
+  readonly night?: ForecastNight;
   /** Ask two services and keep the colder night. */
   readonly compare?: boolean;
 }
