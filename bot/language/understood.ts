@@ -55,11 +55,11 @@ export const ASSUMPTIONS = [
 export type Assumption = (typeof ASSUMPTIONS)[number];
 
 /** The one thing to ask back for. `crop-choice`: a word that is several crops, see `Understood.choices`. */
-export const MISSING = ['crop', 'crop-choice', 'temperature', 'covers'] as const;
+export const MISSING = ['crop', 'crop-choice', 'temperature', 'covers', 'place'] as const;
 
 export type Missing = (typeof MISSING)[number];
 
-/** Why a text cannot be answered as asked. */
+/** Why a text cannot be answered as asked. `impossible-stack`: `covers` stands in the order said; rules say what is wrong with it. */
 export const PROBLEMS = [
   'empty',
   'too-long',
@@ -68,6 +68,7 @@ export const PROBLEMS = [
   'impossible-cold',
   'impossible-heat',
   'unknown-cover',
+  'impossible-stack',
 ] as const;
 
 export type Problem = (typeof PROBLEMS)[number];
@@ -113,6 +114,8 @@ export interface SaidBeds {
 /** What was read from one question. A slot that was not said is absent; lists are empty. */
 export interface Understood {
   readonly intent: Intent;
+  /** What was asked of the plant, when `intent` is `unknown-crop`; otherwise the intent again. */
+  readonly asked: Intent;
   readonly crops: readonly SaidCrop[];
   /** Plants that are not in the table, as typed. */
   readonly unknownCrops: readonly string[];
