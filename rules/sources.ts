@@ -34,6 +34,51 @@ export const SOURCES = {
     title: 'Extension consensus, 35 mph (30–45); NC State University, ASHS 2011 abstract (flapping)',
     standing: 'MEMORY',
   },
+  // covers
+  'acta-187-20': { title: 'Acta Horticulturae 187 (1986), paper 20, perforated film (abstract)', standing: 'READ' },
+  'cibse-guide-a': {
+    title: 'CIBSE Guide A tables 3.36–3.37 (excerpt) and American Wood Council, conductivities',
+    standing: 'READ',
+  },
+  'cloth-memory': {
+    title: 'Conductivity 0.03–0.08 W/mK of household textiles, tarps, mats and straw, from memory; none fitted',
+    standing: 'MEMORY',
+  },
+  'fabric-optics': {
+    title: 'Longwave of nonwovens from polymer thickness and scattering; the least certain numbers here',
+    standing: 'JUDGEMENT',
+  },
+  'film-memory': {
+    title: 'Nijskens et al. 1984, Papadakis et al. 2000 and makers on films and sheets, from memory',
+    standing: 'MEMORY',
+  },
+  'glazing-r-values': { title: 'Trade tables of R-values of greenhouse glazing', standing: 'READ' },
+  'hanson-1963': {
+    title: 'Hanson 1963, J. Applied Meteorology 2:793, nocturnal protection of glass and films (abstract)',
+    standing: 'READ',
+  },
+  'infiltration-tables': { title: 'ASAE EP406 and ASHRAE infiltration tables for greenhouses', standing: 'MEMORY' },
+  'kalfas-1988': { title: 'Kalfas 1988, Polimery, infrared-absorbing polyethylene (abstract)', standing: 'READ' },
+  'moene-van-dam': {
+    title: 'Moene & van Dam, Transport in the Atmosphere–Vegetation–Soil Continuum, table 2.2 (after de Vries 1963)',
+    standing: 'READ',
+  },
+  'nonwoven-trade': { title: 'Two trade articles on agricultural nonwovens: light, air flow', standing: 'READ' },
+  'snow-memory': { title: 'Conductivity and light of snow by density, from memory', standing: 'MEMORY' },
+  'wall-memory': { title: 'Straw-bale and hollow-block walls, from memory', standing: 'MEMORY' },
+  // bed nights
+  'damped-annual-wave': {
+    title: 'Annual temperature wave in soil, damping depth 2.2 m (textbook physics)',
+    standing: 'MEMORY',
+  },
+  'forecast-error': {
+    title: 'Baars & Mass 2005 (abstract), MET Norway verification pages, and our comparison with station records',
+    standing: 'MEMORY',
+  },
+  'model-spread': {
+    title: 'Spread of the leaf minimum in 300 draws of all inputs of this model, one table per cover group',
+    standing: 'JUDGEMENT',
+  },
   // air
   'standard-atmosphere': { title: 'Standard atmosphere, ISO 2533, from memory', standing: 'MEMORY' },
   'vanthoor-2011': {
@@ -63,6 +108,188 @@ export const SOURCES = {
     standing: 'READ',
   },
   'spencer-1971': { title: 'Spencer 1971, Search 2:172', standing: 'MEMORY' },
+  // crops, hardening, verdict
+  'alberta-fava-2014': {
+    title: 'Alberta faba-bean frost report (Henriquez et al. 2018), night of 2014-09-10',
+    standing: 'READ',
+  },
+  'brassica-specialists': { title: 'Exchange between brassica specialists on a research Q&A site', standing: 'READ' },
+  'cabbage-acclimation': {
+    title: 'cabbage seedling acclimation literature (Sasaki et al.; Levitt)',
+    standing: 'MEMORY',
+  },
+  'chen-li-1980': {
+    title: 'Chen & Li 1980; Palta & Li 1979 (Solanum tuberosum does not acclimate)',
+    standing: 'MEMORY',
+  },
+  'claytonia-experience': { title: 'grower experience', standing: 'MEMORY' },
+  'colorado-2013': { title: 'Colorado mountain gardener weblog, 2013-10', standing: 'READ' },
+  'cover-experience-adjustments': {
+    title:
+      "Growers' experience: touching covers, wet leaves, wind, repeated freezes, big heads, small rosettes; 1 to 2 K each",
+    standing: 'JUDGEMENT',
+  },
+  'covered-greens-experience': { title: 'grower experience under cover', standing: 'MEMORY' },
+  'desert-lettuce': { title: 'University of California / Arizona desert-lettuce frost notes', standing: 'MEMORY' },
+  'engineering-foods': {
+    title: 'Engineering reference page "Freezing Point and Properties of Foods" (ASHRAE-derived table), undated',
+    standing: 'READ',
+  },
+  'extension-consensus': { title: 'extension consensus', standing: 'MEMORY' },
+  'fao-frost-general': { title: 'FAO frost handbook; general', standing: 'MEMORY' },
+  'fava-hardening': { title: 'Arbaoui, Balko & Link 2008; Landry & Hu 2019', standing: 'MEMORY' },
+  'fennell-li-1985': { title: 'Fennell & Li 1985, J. Amer. Soc. Hort. Sci. 110:306-309', standing: 'MEMORY' },
+  'fennell-li-abstract': {
+    title: 'Fennell & Li 1985, J. Amer. Soc. Hort. Sci. 110:306-309 (abstract): gain and loss of tolerance per day',
+    standing: 'READ',
+  },
+  'fuller-1994': { title: 'Fuller et al. 1994, Annals of Applied Biology 125:179-188 (abstract)', standing: 'READ' },
+  'general-knowledge': { title: 'general', standing: 'MEMORY' },
+  'georgia-column': {
+    title:
+      'Georgia gardening question-and-answer column "Cold Tolerance of Vegetables" (undated; Georgia extension background)',
+    standing: 'READ',
+  },
+  'glasshouse-2024': { title: 'Weblog greenhouse log 2024-01-17', standing: 'READ' },
+  'gusta-2004': {
+    title: 'Gusta, Wisniewski, Nesbitt & Gusta 2004, Plant Physiology 135:1642-1653, Table I (winter cultivar)',
+    standing: 'READ',
+  },
+  'herb-hardiness': { title: 'herb cold-hardiness consensus', standing: 'MEMORY' },
+  'illinois-rhubarb': {
+    title: 'University of Illinois Extension, rhubarb after frost, 2009 and 2012',
+    standing: 'READ',
+  },
+  'iowa-spinach-tunnel': {
+    title:
+      'Garden reference website on ventilating tunnels (spinach, Iowa): wilts above 60 °F under an unvented tunnel',
+    standing: 'READ',
+  },
+  'kale-acclimation': { title: 'kale cold-acclimation literature, northern Europe (c. 2010-2015)', standing: 'MEMORY' },
+  'kansas-column': {
+    title: 'Kansas State Research & Extension column "Hardiness of cool-season vegetables" (newspaper reprint)',
+    standing: 'READ',
+  },
+  'kohn-levitt-1965': { title: 'Kohn & Levitt 1965, Plant Physiology 40:476-480 (abstract)', standing: 'READ' },
+  'korean-food-2016': { title: 'Korean Journal of Food Preservation 23(3):438 (2016), Table 2', standing: 'READ' },
+  'leek-resistance': { title: 'European leek frost-resistance literature', standing: 'MEMORY' },
+  'lettuce-consensus': { title: 'extension and grower consensus', standing: 'MEMORY' },
+  'mache-experience': { title: 'seed-trade and European market-garden experience', standing: 'MEMORY' },
+  'maqbool-2010': { title: 'pulse frost-tolerance review (Maqbool, Shafiq & Lake 2010)', standing: 'MEMORY' },
+  'mashhad-fava': {
+    title:
+      'Ferdowsi University of Mashhad faba-bean electrolyte-leakage study (abstract, Iranian Journal of Field Crop Science)',
+    standing: 'READ',
+  },
+  'michigan-2016': {
+    title:
+      'Michigan State University Extension "Protect late-season vegetables from freeze damage" (trade-press reprint 2016-10-13)',
+    standing: 'READ',
+  },
+  'mountain-log': {
+    title: 'Mountain gardener weblog "four season" log (two nights of single-digit F)',
+    standing: 'READ',
+  },
+  'nc-strawberry-2014': {
+    title: 'North Carolina State University, ASHS 2014 conference abstract on plasticulture strawberries',
+    standing: 'READ',
+  },
+  'nc-strawberry-advisory': {
+    title: 'NC State Extension advisory to strawberry growers (trade press)',
+    standing: 'READ',
+  },
+  'oregon-breeder-2013': {
+    title:
+      'Oregon State University vegetable breeder quoted in Statesman Journal "Veggies most likely to survive freezes", 2013-12-20',
+    standing: 'READ',
+  },
+  'palta-1977': { title: 'Palta, Levitt & Stadelmann 1977, Plant Physiology 60:393-401', standing: 'MEMORY' },
+  'parsnip-consensus': { title: 'grower consensus; soil temperature is what counts', standing: 'MEMORY' },
+  'perry-poling-1986': {
+    title: 'Perry & Poling 1986, strawberry frost protection (NC State): open blossom',
+    standing: 'MEMORY',
+  },
+  'plains-garlic': { title: 'Great Plains / Canadian growers', standing: 'MEMORY' },
+  'pomological-1982': {
+    title: 'American Pomological Society journal 1982 (abstract), strawberry crowns',
+    standing: 'READ',
+  },
+  'produce-supplier': {
+    title:
+      'Produce-cooling supplier reference table "Optimum storage temperature" (reprints USDA highest freezing points), undated; READ in part',
+    standing: 'READ',
+  },
+  'root-shoulder': { title: 'root shoulder tissue temperature', standing: 'MEMORY' },
+  'sasaki-1996': { title: 'Sasaki, Ichimura & Oda 1996, Annals of Botany 78:365-369 (abstract)', standing: 'READ' },
+  'seed-trade-broccoli': { title: 'Seed-trade page (mature broccoli-family note)', standing: 'READ' },
+  'spinach-freeze-thaw': {
+    title:
+      'Fennell & Li 1985, J. Amer. Soc. Hort. Sci. 110:306-309, and later spinach freeze-thaw papers (Min, Chen, Arora 2014)',
+    standing: 'MEMORY',
+  },
+  'starting-pairs': {
+    title: 'Starting pairs of first damage and kill per kind of crop, judged from the collected rows',
+    standing: 'JUDGEMENT',
+  },
+  'stoddard-2006': { title: 'Stoddard et al. 2006 review', standing: 'MEMORY' },
+  'strawberry-crown': {
+    title: 'strawberry crown cold-hardiness literature (Boyce; Marini; Warmund)',
+    standing: 'MEMORY',
+  },
+  'tamura-2000': {
+    title: 'Tamura 2000 (abstract): 50 % leaf injury 2 to 4 K warmer than electrolyte leakage shows',
+    standing: 'READ',
+  },
+  'tamura-2002': {
+    title: 'Tamura 2002, J. Japan. Soc. Hort. Sci. 71:74-81 (abstract), unheated greenhouse 1996-99',
+    standing: 'READ',
+  },
+  'texas-forum': { title: 'Texas grower forum notes', standing: 'READ' },
+  'texas-hills-2024': { title: 'Texas Hill Country garden weblog 2024-01', standing: 'READ' },
+  'tolerance-weights': {
+    title: 'Weights of sources, spacing of effects and least spreads in deriving a tolerance',
+    standing: 'JUDGEMENT',
+  },
+  'transport-chart': {
+    title:
+      'Produce storage/transport chart "Commodity / Optimal Temp / Chill Point / Freeze Point" (deg C, rounded), undated web page',
+    standing: 'READ',
+  },
+  'two-thermometers': {
+    title:
+      'Bare leaf 2 K below the outside low on an ordinary frost night, standard deviation 1 K; judged from the night model',
+    standing: 'JUDGEMENT',
+  },
+  'usda-handbook-66': { title: 'USDA HB 66', standing: 'MEMORY' },
+  'ventskevich-1958': {
+    title:
+      'Ventskevich 1958 critical-temperature table as reproduced in FAO "Frost protection" vol. 1 (Snyder & de Melo-Abreu 2005), ch. 4',
+    standing: 'MEMORY',
+  },
+  'virginia-2013': {
+    title:
+      'Magazine reader contribution "Which Vegetable Crops Survive Cold Weather?", 2019 (central Virginia, two nights at 14 F, Dec 2013)',
+    standing: 'READ',
+  },
+  'winter-pea-hardening': {
+    title: 'winter-pea hardening literature (Stoddard et al. 2006 review)',
+    standing: 'MEMORY',
+  },
+  'winterkill-list-2012': {
+    title:
+      'Grower-educator weblog, central Virginia (zone 7a), "Winter Hardiness" list of killing temperatures, 2012-08-27 (rows 35 to 22 F and start of 20 F seen)',
+    standing: 'READ',
+  },
+  'winterkill-list-2018': {
+    title:
+      'Community-wiki copy of the same growers\' list, "Winter-kill Temperatures", revision 2018-02-26 (rows 35 to 22 F seen)',
+    standing: 'READ',
+  },
+  'winterkill-list-2020': {
+    title:
+      'Grower-educators\' annual "Winter-Kill Temperatures of Cold-Hardy Vegetables" (central Virginia), 2016-2020 editions, rows 20 F and below',
+    standing: 'MEMORY',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

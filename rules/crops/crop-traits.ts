@@ -1,0 +1,20 @@
+import type { CautionKey } from '../cautions/cautions.ts';
+import type { SourceKey } from '../sources.ts';
+import type { Organ } from './crop.ts';
+import type { PlantPart } from './hardiness-row.ts';
+import type { PairKey } from './starting-pairs-table.ts';
+
+/** What the table says of a crop besides its names: from this its tolerance is derived. */
+export interface CropTraits {
+  readonly organ: Organ;
+  /** Which computed temperature judges it; the exposed leaf unless said. */
+  readonly judgedBy?: 'surface';
+  readonly pair: PairKey;
+  /** Rows of the sources that speak of this organ: crop as the sources call it, and part. */
+  readonly rows: readonly (readonly [crop: string, part: PlantPart])[];
+  /** True where ice spoils the organ, so that its freezing point is its first mark. */
+  readonly spoiltByIce?: true;
+  readonly maturityDays?: number;
+  readonly cautions?: readonly CautionKey[];
+  readonly ventAboveC?: { readonly tempC: number; readonly source: SourceKey };
+}

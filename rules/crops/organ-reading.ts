@@ -1,0 +1,59 @@
+import type { HardinessRow, Thermometer } from './hardiness-row.ts';
+
+/** How much colder than its thermometer the organ was, with the doubt in that. [K] */
+interface Step {
+  readonly colderK: number;
+  readonly sdK: number;
+}
+
+/** Bare leaf below the outside low on an ordinary frost night (`two-thermometers`). [K] */
+export const BARE_LEAF_DEPRESSION_K = 2;
+const BARE_LEAF_SD_K = 1;
+/** Leaf protection by a light row cover laid on and by a sheet in a film tunnel: the night model's reference night. [K] */
+const ROW_COVER_K = 1.3;
+const TUNNEL_AND_SHEET_K = 5.2;
+/** Spread of the gain of such covers, fabric and double layer (`two-thermometers`). [K] */
+const ROW_COVER_SD_K = 0.7;
+const TUNNEL_AND_SHEET_SD_K = 1.5;
+
+const STEPS: Readonly<Record<Thermometer, Step>> = {
+  organ: { colderK: 0, sdK: 0 },
+  screen: { colderK: BARE_LEAF_DEPRESSION_K, sdK: BARE_LEAF_SD_K },
+  'inside-air': { colderK: 0, sdK: BARE_LEAF_SD_K },
+  'row-cover': { colderK: BARE_LEAF_DEPRESSION_K - ROW_COVER_K, sdK: Math.hypot(BARE_LEAF_SD_K, ROW_COVER_SD_K) },
+  'tunnel-and-sheet': {
+    colderK: BARE_LEAF_DEPRESSION_K - TUNNEL_AND_SHEET_K,
+    sdK: Math.hypot(BARE_LEAF_SD_K, TUNNEL_AND_SHEET_SD_K),
+  },
+};
+
+/** A row as a temperature of the organ. */
+export interface OrganReading {
+  /** [°C] */
+  readonly organC: number;
+  /** Doubt from the place of the thermometer. [K] */
+  readonly sdK: number;
+  /** Added to the source's reading to get `organC`. [K] */
+  readonly stepK: number;
+  /** True where the plant was alive at `organC`: a bound, not a value. */
+  readonly aliveThere: boolean;
+}
+
+/**
+ * A row as a temperature of the exposed organ.
+ *
+ * @param row - A row whose organ hangs in the air; roots in the soil need the soil's temperature instead.
+ * @returns The converted reading, with the doubt that the conversion adds.
+ *
+ * @remarks
+ * Outside lows are read as ordinary frost nights. Lists mix still nights (4 K) with windy and overcast ones (near 0),
+ * which is the standard deviation of 1 K.
+ *
+ * @see two-thermometers (judgement)
+ */
+export function organReading(row: HardinessRow): OrganReading {
+  const step = STEPS[row.thermometer];
+  const aliveThere = typeof row.value !== 'number';
+  const readC = typeof row.value === 'number' ? row.value : row.value.colderThanC;
+  return { organC: readC - step.colderK, sdK: step.sdK, stepK: -step.colderK, aliveThere };
+}
