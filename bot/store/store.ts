@@ -1,4 +1,4 @@
-import type { Bed, Beds, Shed, SpareCover } from './port/beds.ts';
+import type { Bed, Beds, Plantings, Shed, SpareCover } from './port/beds.ts';
 import type { Channel, Channels, Membership } from './port/channels.ts';
 import type { Deliveries, Delivery } from './port/deliveries.ts';
 import type { Member, Members } from './port/members.ts';
@@ -14,6 +14,7 @@ export interface Store {
   readonly members: Members;
   readonly sites: Sites;
   readonly beds: Beds;
+  readonly plantings: Plantings;
   readonly shed: Shed;
   readonly channels: Channels;
   readonly deliveries: Deliveries;

@@ -46,7 +46,7 @@ export interface Hardening {
   readonly at: Date;
 }
 
-/** Every method but `keepHardening` sees only the beds of the member it is asked for. */
+/** Every method sees only the beds of the member it is asked for. */
 export interface Beds {
   add(memberId: string, facts: BedFacts, now: Date): Promise<Bed>;
   /** By age; all sites where none is named. */
@@ -54,9 +54,13 @@ export interface Beds {
   find(memberId: string, bedId: string): Promise<Bed | undefined>;
   change(memberId: string, bedId: string, change: Partial<BedFacts>, now: Date): Promise<Bed>;
   remove(memberId: string, bedId: string): Promise<boolean>;
-  plant(memberId: string, bedId: string, facts: PlantingFacts): Promise<Planting>;
-  changePlanting(memberId: string, plantingId: string, change: Partial<PlantingFacts>): Promise<void>;
-  pull(memberId: string, plantingId: string): Promise<boolean>;
+}
+
+/** What grows in the beds; all but `keepHardening` see only the beds of the member they are asked for. */
+export interface Plantings {
+  add(memberId: string, bedId: string, facts: PlantingFacts): Promise<Planting>;
+  change(memberId: string, plantingId: string, change: Partial<PlantingFacts>): Promise<Planting>;
+  remove(memberId: string, plantingId: string): Promise<boolean>;
   /** The nightly run keeps what it followed, for any member's plantings; those pulled meanwhile are passed over. */
   keepHardening(followed: ReadonlyMap<string, Hardening>): Promise<void>;
 }

@@ -83,7 +83,7 @@ export interface Channels {
   /** False: it was not paused. */
   resume(channelId: string): Promise<boolean>;
   /** Ends the subscription and gives up what is still to be sent. False: there was none. */
-  stop(channelId: string, now: Date): Promise<boolean>;
+  stop(channelId: string): Promise<boolean>;
   /** Joins, or changes how the member has joined. */
   join(channelId: string, memberId: string, facts: MembershipFacts, now: Date): Promise<Membership>;
   leave(channelId: string, memberId: string): Promise<boolean>;

@@ -42,7 +42,7 @@ export interface ClaimWish {
 
 export interface Deliveries {
   /** Rows already planned stay as they are. Returns how many are new. */
-  plan(deliveries: readonly PlannedDelivery[], now: Date): Promise<number>;
+  plan(deliveries: readonly PlannedDelivery[]): Promise<number>;
   /** Takes what is due, and what a dead worker has left; no row to two workers at once. */
   claim(wish: ClaimWish): Promise<readonly Claim[]>;
   /** Ask right before posting: false once another has taken over or 0.6 of the lease is gone. */

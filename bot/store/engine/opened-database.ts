@@ -1,0 +1,11 @@
+import type { Kysely } from 'kysely';
+
+/** An open database of either engine, before anybody has looked at its schema. */
+export interface OpenedDatabase<Tables> {
+  readonly db: Kysely<Tables>;
+  readonly engine: Engine;
+  /** Sets what durability rests on and reads it back; throws `not-durable` where it does not hold. */
+  makeDurable(): Promise<void>;
+}
+
+export type Engine = 'sqlite' | 'postgres';
