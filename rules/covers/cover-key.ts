@@ -45,4 +45,6 @@ export interface FrameBuild {
   readonly frontM: number;
   /** Direction that the light faces, from north through east. [°] */
   readonly facingDeg: number;
+  /** Thickness of a twin-wall light; cold-frame kits carry 4 mm, which is assumed when absent. [mm] */
+  readonly twinWallMm?: 4 | 10;
 }

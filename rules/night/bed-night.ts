@@ -1,0 +1,221 @@
+import type { CoverKey, FrameBuild } from '../covers/cover-key.ts';
+import type { UnsoundOrder } from '../covers/cover-order.ts';
+import { coverStack, type SoundStack } from '../covers/cover-stack.ts';
+import { commonFrame } from '../covers/frame.ts';
+import { outsideAt, type PreparedWeather, preparedWeather } from '../sky/prepared-weather.ts';
+import { nightFrom, sunTimes } from '../sun/sunrise-sunset.ts';
+import type { Canopy, NightInput, NightSite, WeatherSeries } from './night-input.ts';
+import { type NightRun, nightRun } from './night-run.ts';
+import type { SoilStart } from './soil-start.ts';
+import { type MulchKind, type SoilKind, soilOf } from './soil-table.ts';
+import { type ForecastKind, leafSpread, type Spread } from './spread.ts';
+import { frozenFraction, thawedAt } from './thaw.ts';
+
+const HOUR_MS = 3_600_000;
+const MINUTE_MS = 60_000;
+/** Blankets come off an hour after sunrise (common practice). */
+const UNCOVER_AFTER_SUNRISE_H = 1;
+/** Long enough for leaves to thaw. */
+const RUN_ON_H = 8;
+/** Polar night or day: no sunrise to begin with. */
+const SPIN_UP_WITHOUT_SUN_H = 12;
+/** Jugs have more of the day's sun than the soil at 10 cm (judgement). */
+const JUGS_ABOVE_SOIL_K = 2;
+/** Open winter greens with leaves of 5 cm (judgement). */
+const OPEN_GREENS: Canopy = { leafAreaIndex: 1, leafSizeM: 0.05 };
+
+export interface TimeWindow {
+  readonly from: Date;
+  readonly to: Date;
+}
+
+/** Weather of a night, worked out once for all beds of a place. */
+export interface SharedNight {
+  readonly start: Date;
+  readonly end: Date;
+  readonly sunset: Date;
+  /** When blankets and the like are on. */
+  readonly nightCover: TimeWindow;
+  readonly prepared: PreparedWeather;
+}
+
+/** A bed as its grower describes it. */
+export interface BedAsLaid {
+  /** From outside to inside; none for a bare bed. */
+  readonly covers: readonly CoverKey[];
+  readonly frame?: FrameBuild;
+  readonly canopy?: Canopy;
+  readonly soilKind?: SoilKind;
+  readonly mulch?: MulchKind;
+  readonly snowDepthM?: number;
+  readonly waterKgPerM2?: number;
+}
+
+export interface BedNightInput {
+  readonly site: NightSite;
+  /** From the sunrise before, if it can be had, to some hours after the night. */
+  readonly weather: WeatherSeries;
+  readonly soil: SoilStart;
+  readonly bed: BedAsLaid;
+  /** When the leaf minimum is looked for. */
+  readonly window: TimeWindow;
+  readonly forecast: ForecastKind;
+}
+
+/** A night of one bed. */
+export interface BedNight {
+  readonly kind: 'night';
+  readonly leafLowC: number;
+  readonly leafLowAt: Date;
+  readonly airLowC: number;
+  readonly surfaceLowC: number;
+  /** Forecast low at 2 m. */
+  readonly screenLowC: number;
+  /** Air at crop level beside the bed. */
+  readonly outsideAirLowC: number;
+  /** Share of the leaves' water that freezes at the low. [0…0.85] */
+  readonly frozenFraction: number;
+  /** When frozen leaves have thawed; absent when they do not freeze, or not before the run ends. */
+  readonly thawAt?: Date;
+  readonly spread: Spread;
+  readonly stack: SoundStack;
+  readonly run: NightRun;
+}
+
+/**
+ * Works out what all beds of a place share for one night.
+ *
+ * @param site - Where.
+ * @param weather - The forecast.
+ * @param window - The night.
+ * @throws RangeError when the weather does not reach from the beginning to the end of the window.
+ */
+export function sharedNight(site: NightSite, weather: WeatherSeries, window: TimeWindow): SharedNight {
+  const night = nightFrom(window.from, site.latitudeDeg, site.longitudeDeg);
+  const sunset = night?.sunset ?? window.from;
+  const sun = sunTimes(new Date(sunset.getTime() - MINUTE_MS), site.latitudeDeg, site.longitudeDeg);
+  const startMs = sun.kind === 'rises' ? sun.sunrise.getTime() : sunset.getTime() - SPIN_UP_WITHOUT_SUN_H * HOUR_MS;
+  const firstMs = weather.first.getTime();
+  const lastMs = firstMs + (weather.screenC.length - 1) * weather.stepH * HOUR_MS;
+  const start = new Date(Math.max(firstMs, startMs));
+  const end = new Date(Math.min(lastMs, window.to.getTime() + RUN_ON_H * HOUR_MS));
+  const uncoverMs = (night?.sunrise ?? window.to).getTime() + UNCOVER_AFTER_SUNRISE_H * HOUR_MS;
+  return {
+    start,
+    end,
+    sunset,
+    nightCover: { from: night?.shutBy ?? window.from, to: new Date(uncoverMs) },
+    prepared: preparedWeather(site, weather, start, end),
+  };
+}
+
+/**
+ * The night of a bed under the covers that its grower names.
+ *
+ * @param input - Site, weather, soil, bed and the hours that count.
+ * @param shared - From {@link sharedNight}, where several beds of one place are asked for.
+ * @returns Lows, thaw and how far off they may be; or why the covers cannot lie so.
+ * @throws RangeError when the weather does not span the window or a number is out of range.
+ *
+ * @remarks
+ * Blankets, quilts, sheets, tarps and mats go on at shutting time and come off an hour after sunrise; what passes light stays.
+ * Leaves that touch a cover run colder than `leafLowC` (`stack.touchesLeaves`).
+ */
+export function bedNight(
+  input: BedNightInput,
+  shared: SharedNight = sharedNight(input.site, input.weather, input.window),
+): BedNight | UnsoundOrder {
+  const { site, soil, bed } = input;
+  const frame = bed.frame ?? commonFrame(site.latitudeDeg);
+  const stack = coverStack(bed.covers, {
+    frame,
+    ...(bed.snowDepthM !== undefined && { snowDepthM: bed.snowDepthM }),
+    ...(bed.waterKgPerM2 !== undefined && { waterKgPerM2: bed.waterKgPerM2 }),
+    waterStartC: soil.soil10CmC + JUGS_ABOVE_SOIL_K,
+    nightCover: shared.nightCover,
+  });
+  if (stack.kind === 'unsound') return stack;
+  const run = nightRun(nightInput(input, stack, shared), { prepared: shared.prepared });
+  return nightOf(input, stack, run, shared);
+}
+
+function nightInput({ site, weather, soil, bed }: BedNightInput, stack: SoundStack, shared: SharedNight): NightInput {
+  const { start, end, nightCover } = shared;
+  const common = {
+    site,
+    start,
+    end,
+    weather,
+    soil: soilOf(bed.soilKind ?? 'moist', bed.mulch),
+    soilProfile: soil.profile,
+    canopy: bed.canopy ?? OPEN_GREENS,
+  };
+  if (stack.day === stack.night) return { ...common, stack: stack.night };
+  return {
+    ...common,
+    stack: stack.day,
+    changes: [
+      { at: nightCover.from, stack: stack.night },
+      { at: nightCover.to, stack: stack.day },
+    ],
+  };
+}
+
+function nightOf(
+  { site, soil, bed, window, forecast }: BedNightInput,
+  stack: SoundStack,
+  run: NightRun,
+  shared: SharedNight,
+): BedNight {
+  const { first, last } = stepsWithin(run, window);
+  const low = lowest(run.leafC, first, last);
+  const leafLowC = run.leafC[low] ?? Number.NaN;
+  const leafLowAt = new Date(run.timesMs[low] ?? Number.NaN);
+  const valueAt = (values: Float64Array) => values[lowest(values, first, last)] ?? Number.NaN;
+  const thawAt = thawedAt(run, low);
+  const outside = outsideAt(shared.prepared, leafLowAt.getTime());
+  return {
+    kind: 'night',
+    leafLowC,
+    leafLowAt,
+    airLowC: valueAt(run.airC),
+    surfaceLowC: valueAt(run.soilSurfaceC),
+    screenLowC: valueAt(run.screenC),
+    outsideAirLowC: valueAt(run.cropLevelAirC),
+    frozenFraction: frozenFraction(leafLowC),
+    ...(thawAt && { thawAt }),
+    spread: leafSpread({
+      covers: bed.covers,
+      ...(bed.frame && { walls: bed.frame.walls }),
+      site,
+      cloudFraction: cloudAt(shared.prepared.series, leafLowAt),
+      windMPerS: outside.wind10MPerS,
+      soilSdK: soil.sdK,
+      sunBeforeNightH: (shared.sunset.getTime() - shared.start.getTime()) / HOUR_MS,
+      forecast,
+    }),
+    stack,
+    run,
+  };
+}
+
+/** Indices of the first and last step inside a window. */
+function stepsWithin(run: NightRun, { from, to }: TimeWindow): { first: number; last: number } {
+  const first = run.timesMs.findIndex((atMs) => atMs >= from.getTime());
+  const last = run.timesMs.findLastIndex((atMs) => atMs <= to.getTime());
+  if (first < 0 || last < first) throw new RangeError('window lies outside the weather');
+  return { first, last };
+}
+
+function lowest(values: Float64Array, first: number, last: number): number {
+  let at = first;
+  for (let index = first; index <= last; index += 1) {
+    if ((values[index] ?? Number.NaN) < (values[at] ?? Number.NaN)) at = index;
+  }
+  return at;
+}
+
+function cloudAt({ first, stepH, cloudFraction }: WeatherSeries, at: Date): number {
+  const hour = Math.round((at.getTime() - first.getTime()) / (stepH * HOUR_MS));
+  return cloudFraction[Math.max(0, Math.min(cloudFraction.length - 1, hour))] ?? 0;
+}

@@ -1,0 +1,173 @@
+import { sunTimes } from '../sun/sunrise-sunset.ts';
+import { assumedClimate, type Climate, climateGroundC } from './climate.ts';
+import { dailyCurveC } from './daily-curve.ts';
+import type { NightSite, WeatherSeries } from './night-input.ts';
+import { type SoilStart, soilProfile } from './soil-start.ts';
+
+export const NIGHT_SKIES = ['clear', 'half', 'overcast'] as const;
+export type NightSky = (typeof NIGHT_SKIES)[number];
+
+export const NIGHT_WINDS = ['calm', 'light', 'breezy', 'windy'] as const;
+export type NightWind = (typeof NIGHT_WINDS)[number];
+
+const HOUR_MS = 3_600_000;
+/** Overcast skies have gaps, and the last twentieth is worth most: the colder side. All judgement. */
+const CLOUD_FRACTION: Readonly<Record<NightSky, number>> = { clear: 0, half: 0.5, overcast: 0.95 };
+/** Clouds flatten the day. */
+const RANGE_K: Readonly<Record<NightSky, number>> = { clear: 12, half: 9, overcast: 5 };
+const WIND_10_M_PER_S: Readonly<Record<NightWind, number>> = { calm: 1, light: 2, breezy: 4, windy: 7 };
+const DEW_POINT_BELOW_LOW_K = 3;
+/** Warmest hour after solar noon. */
+const PEAK_AFTER_NOON_H = 2;
+const HOURS_AFTER_SUNRISE = 9;
+/** From sunset until the sun has warmed the leaf again. */
+const WINDOW_AFTER_SUNRISE_H = 1;
+
+/** An open garden in the middle of the temperate zone (judgement). */
+const ORDINARY_SITE: NightSite = {
+  latitudeDeg: 40,
+  longitudeDeg: -75,
+  elevationM: 0,
+  skyViewFraction: 1,
+  shelterFraction: 0.8,
+  inversionK: 3,
+};
+/** Beyond this the sun may not rise; the ordinary night is that of this latitude. */
+const FARTHEST_LATITUDE_DEG = 60;
+const SNOW_INVERSION_K = 5;
+
+/** Air this warm on average brings no frost worth asking about: then the first of December (June) is meant. */
+const FROST_SEASON_BELOW_C = 14;
+const ORDINARY_YEAR = 2025;
+
+/** 10 cm soil for a low on 1 December: 6 °C at −4 °C, 0.35 K less for every kelvin colder. Within 1.2 K of five assumed pairs. */
+const SOIL_AT_ZERO_C = 7.4;
+const SOIL_PER_LOW = 0.35;
+const COLDEST_SOIL_C = 0.5;
+const WARMEST_SOIL_C = 12;
+/** Autumn soil is warmer: half of what the climate says, at most this. */
+const AUTUMN_SHARE = 0.5;
+const MOST_AUTUMN_K = 4;
+/** Under snow the top soil hovers just above freezing. */
+const SNOW_SOIL_C = 1.5;
+const DEEP_PER_LOW = 0.25;
+const REFERENCE_LOW_C = -4;
+const MOST_DEEP_SHIFT_K = 4;
+const SOIL_SD_K = 2;
+
+export interface OrdinaryNightOptions {
+  readonly sky?: NightSky;
+  readonly wind?: NightWind;
+  /** Snow lies round the bed: colder air at the ground, soil near freezing. */
+  readonly snowLying?: boolean;
+  /** What is known of the place. */
+  readonly site?: Partial<NightSite>;
+  /** A day of the season that is meant; outside the frost season, or absent, the first of December (June in the south). */
+  readonly date?: Date;
+  readonly measured10CmC?: number;
+}
+
+/** A night made up from its low, ready for `bedNight`. */
+export interface OrdinaryNight {
+  readonly site: NightSite;
+  readonly weather: WeatherSeries;
+  readonly soil: SoilStart;
+  readonly window: { readonly from: Date; readonly to: Date };
+  readonly forecast: { readonly kind: 'stated' };
+  /** What was assumed, for the answer to say. */
+  readonly assumed: {
+    readonly sky: NightSky;
+    readonly wind: NightWind;
+    readonly dayRangeK: number;
+    readonly windMPerS: number;
+    readonly night: Date;
+    readonly seasonGiven: boolean;
+  };
+}
+
+/**
+ * The night assumed when only its low is named.
+ *
+ * @param lowC - Outside low, as a thermometer at 2 m or a forecast gives it. [°C, −45…25]
+ * @param options - What else is known.
+ * @returns Clear, 2 m s⁻¹ and moist soil of the season unless told otherwise; weather from the sunrise before to nine hours
+ * after the next, with the same low on both mornings.
+ * @throws RangeError when `lowC` is out of range.
+ *
+ * @remarks
+ * All judgement: range of the day 12 K (clear), 9 K (half), 5 K (overcast); dew point 3 K below the low; colder lows go with
+ * colder soil, see the constants. A night after sunless days has colder soil, a windy cold snap warmer.
+ */
+export function ordinaryNight(lowC: number, options: OrdinaryNightOptions = {}): OrdinaryNight {
+  if (!(lowC >= -45 && lowC <= 25)) throw new RangeError(`lowC ${lowC} is outside −45…25`);
+  const { sky = 'clear', wind = 'light', snowLying = false } = options;
+  const site = ordinarySite(options);
+  const climate = assumedClimate(site.latitudeDeg, site.elevationM);
+  const { night, seasonGiven } = seasonOf(options.date, climate, site.latitudeDeg);
+  const { sunrise, sunset, dayLengthH } = sunOn(night, site);
+  const curve = { lowC, rangeK: RANGE_K[sky], peakAfterH: dayLengthH / 2 + PEAK_AFTER_NOON_H };
+  const nextSunrise = new Date(sunrise.getTime() + 24 * HOUR_MS);
+  const hours = Array.from({ length: 24 + HOURS_AFTER_SUNRISE + 1 }, (_, hour) => hour);
+  return {
+    site,
+    weather: {
+      first: sunrise,
+      stepH: 1,
+      screenC: hours.map((hour) => dailyCurveC(curve, hour)),
+      dewPointC: hours.map(() => lowC - DEW_POINT_BELOW_LOW_K),
+      cloudFraction: hours.map(() => CLOUD_FRACTION[sky]),
+      wind10MPerS: hours.map(() => WIND_10_M_PER_S[wind]),
+    },
+    soil: ordinarySoil(lowC, night, climate, snowLying, options.measured10CmC),
+    window: { from: sunset, to: new Date(nextSunrise.getTime() + WINDOW_AFTER_SUNRISE_H * HOUR_MS) },
+    forecast: { kind: 'stated' },
+    assumed: { sky, wind, dayRangeK: curve.rangeK, windMPerS: WIND_10_M_PER_S[wind], night, seasonGiven },
+  };
+}
+
+function ordinarySite({ site, snowLying }: OrdinaryNightOptions): NightSite {
+  const known = { ...ORDINARY_SITE, ...site };
+  const latitudeDeg = Math.max(-FARTHEST_LATITUDE_DEG, Math.min(FARTHEST_LATITUDE_DEG, known.latitudeDeg));
+  return {
+    ...known,
+    latitudeDeg,
+    inversionK: snowLying ? Math.max(known.inversionK, SNOW_INVERSION_K) : known.inversionK,
+  };
+}
+
+function seasonOf(date: Date | undefined, climate: Climate, latitudeDeg: number) {
+  if (date !== undefined && climateGroundC(climate, date, 0) <= FROST_SEASON_BELOW_C) {
+    return { night: date, seasonGiven: true };
+  }
+  return { night: firstOfWinter(latitudeDeg), seasonGiven: false };
+}
+
+/** Noon, UTC, of the first of December, in the south of June. */
+function firstOfWinter(latitudeDeg: number): Date {
+  return new Date(Date.UTC(ORDINARY_YEAR, latitudeDeg < 0 ? 5 : 11, 1, 12));
+}
+
+function sunOn(night: Date, site: NightSite): { sunrise: Date; sunset: Date; dayLengthH: number } {
+  const sun = sunTimes(night, site.latitudeDeg, site.longitudeDeg);
+  if (sun.kind !== 'rises') throw new RangeError(`The sun does not rise and set at latitudeDeg ${site.latitudeDeg}`);
+  return sun;
+}
+
+function ordinarySoil(
+  lowC: number,
+  night: Date,
+  climate: Climate,
+  snowLying: boolean,
+  measured10CmC: number | undefined,
+): SoilStart {
+  const winter = firstOfWinter(climate.warmestDay < 100 ? -1 : 1);
+  const autumnK = AUTUMN_SHARE * (climateGroundC(climate, night, 0.1) - climateGroundC(climate, winter, 0.1));
+  const seasonK = Math.max(0, Math.min(MOST_AUTUMN_K, autumnK));
+  const openC = Math.max(COLDEST_SOIL_C, Math.min(WARMEST_SOIL_C, SOIL_AT_ZERO_C + SOIL_PER_LOW * lowC + seasonK));
+  const guessC = snowLying ? Math.min(openC, SNOW_SOIL_C) : openC;
+  const shiftK = DEEP_PER_LOW * (lowC - REFERENCE_LOW_C);
+  const deepC = climateGroundC(climate, night, 0.8) + Math.max(-MOST_DEEP_SHIFT_K, Math.min(0, shiftK));
+  const measured = measured10CmC !== undefined;
+  const soil10CmC = measured10CmC ?? guessC;
+  return { soil10CmC, deepC, profile: soilProfile(soil10CmC, deepC), sdK: measured ? 0.5 : SOIL_SD_K, measured };
+}
