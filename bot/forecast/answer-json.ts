@@ -1,0 +1,71 @@
+import { z } from 'zod';
+import { SERVICE_TITLES } from './credits.ts';
+import type { ForecastService } from './forecast.ts';
+import { ForecastBodyError, ForecastServiceError } from './forecast-error.ts';
+import type { Answer } from './transport.ts';
+
+const JSON_TYPE = /^application\/([a-z.+-]{1,40}\+)?json\b/i;
+const REASON = z.union([
+  z.looseObject({ title: z.string() }).transform(({ title }) => title),
+  z.looseObject({ reason: z.string() }).transform(({ reason }) => reason),
+]);
+const LONGEST_REASON = 120;
+
+/**
+ * The JSON of a good answer. The content type is looked at first: errors come as web pages too.
+ *
+ * @throws ForecastServiceError telling a place outside the service's area from a fault.
+ */
+export function answerJson(service: ForecastService, answer: Answer): unknown {
+  const isJson = JSON_TYPE.test(answer.contentType);
+  const title = SERVICE_TITLES[service];
+  if (answer.status === 404 || answer.status === 422) {
+    throw new ForecastServiceError(
+      service,
+      'not-covered',
+      `${title} has no forecast for this place${reason(answer, isJson)}.`,
+    );
+  }
+  if (answer.status < 200 || answer.status > 299) {
+    throw new ForecastServiceError(
+      service,
+      'bad-answer',
+      `${title} answered with status ${answer.status}${reason(answer, isJson)}.`,
+    );
+  }
+  if (!isJson) throw new ForecastServiceError(service, 'bad-answer', `${title} did not answer with JSON.`);
+  return parsed(service, answer.body);
+}
+
+/** Reads a body, turning what the readers complain of into a failure of the service. */
+export function read<Body>(service: ForecastService, reader: () => Body): Body {
+  try {
+    return reader();
+  } catch (cause) {
+    if (!(cause instanceof ForecastBodyError)) throw cause;
+    throw new ForecastServiceError(service, 'bad-answer', cause.message, { cause });
+  }
+}
+
+function parsed(service: ForecastService, body: string): unknown {
+  try {
+    return JSON.parse(body) as unknown;
+  } catch (cause) {
+    throw new ForecastServiceError(
+      service,
+      'bad-answer',
+      `${SERVICE_TITLES[service]} sent JSON that breaks off or is damaged.`,
+      { cause },
+    );
+  }
+}
+
+function reason(answer: Answer, isJson: boolean): string {
+  if (!isJson) return '';
+  try {
+    const said = REASON.safeParse(JSON.parse(answer.body) as unknown);
+    return said.success ? ` (${said.data.slice(0, LONGEST_REASON)})` : '';
+  } catch {
+    return '';
+  }
+}

@@ -1,0 +1,257 @@
+import { promisify } from 'node:util';
+import { gunzip } from 'node:zlib';
+import { Agent, type Dispatcher, interceptors } from 'undici';
+import { AnswerCache, type AnswerCacheOptions } from './answer-cache.ts';
+import { SERVICE_TITLES } from './credits.ts';
+import type { ForecastService, ServiceFailure } from './forecast.ts';
+import { ForecastServiceError } from './forecast-error.ts';
+import { Pauses } from './pauses.ts';
+import { politeness } from './politeness.ts';
+
+const MB = 1_000_000;
+const HOUR_MS = 3_600_000;
+const gunzipped = promisify(gunzip);
+
+/** An answer with a status that its reader must deal with: 2xx, or a 4xx that belongs to the question. */
+export interface Answer {
+  readonly status: number;
+  readonly contentType: string;
+  readonly body: string;
+  /** How long ago the service gave it, where it was kept since. [s] */
+  readonly ageS: number;
+  readonly modifiedAt?: Date;
+}
+
+/** What the operator should know; it names no place. */
+export interface ServiceEvent {
+  readonly service: ForecastService;
+  readonly code: ServiceFailure | 'deprecated';
+  readonly status?: number;
+}
+
+export interface TransportOptions {
+  readonly bases: Readonly<Record<ForecastService, string>>;
+  /** Mail or web address at which the services can reach the operator. */
+  readonly contact: string;
+  readonly tell?: (event: ServiceEvent) => void;
+  /** Wait before the one retry: five to ten seconds. [ms] */
+  readonly retryWaitMs?: () => number;
+  /** Least time between two requests to each service. [ms] */
+  readonly spacingMs?: Readonly<Record<ForecastService, number>>;
+  readonly headersWithinMs?: number;
+  readonly answerWithinMs?: number;
+  readonly maxAnswerBytes?: number;
+  /** A clock that never jumps. [ms] */
+  readonly clockMs?: () => number;
+}
+
+/** How each service wants its answers kept, and how closely it may be asked. */
+const POLICIES: Readonly<
+  Record<ForecastService, { cache: AnswerCacheOptions; freshWithoutWordS?: number; spacingMs: number }>
+> = {
+  /** Sends max-age; its Last-Modified has been seen in the future. At most one request a second. */
+  nws: { cache: { maxBytes: 32 * MB, keepStaleMs: 24 * HOUR_MS, trustLastModified: false }, spacingMs: 1000 },
+  /** No request before Expires, then If-Modified-Since with its own Last-Modified. At most twenty a second. */
+  metno: { cache: { maxBytes: 16 * MB, keepStaleMs: 24 * HOUR_MS, trustLastModified: true }, spacingMs: 50 },
+  /** Says nothing; its models run hourly at most. At most 600 a minute. */
+  openmeteo: {
+    cache: { maxBytes: 16 * MB, keepStaleMs: 0, trustLastModified: true },
+    freshWithoutWordS: 1800,
+    spacingMs: 150,
+  },
+};
+
+/** Failures of the way there that a second try may mend. */
+const WORTH_A_RETRY = new Set([
+  'ECONNRESET',
+  'ECONNREFUSED',
+  'EAI_AGAIN',
+  'EPIPE',
+  'ETIMEDOUT',
+  'UND_ERR_SOCKET',
+  'UND_ERR_CONNECT_TIMEOUT',
+  'UND_ERR_HEADERS_TIMEOUT',
+]);
+/** Answers that came but were too long or damaged. */
+const UNREADABLE = new Set(['UND_ERR_RES_EXCEEDED_MAX_SIZE', 'ERR_BUFFER_TOO_LARGE', 'Z_DATA_ERROR', 'Z_BUF_ERROR']);
+const RETRY_MS = { least: 5000, most: 10_000 };
+
+/** One agent for all services; each has its own cache, pace and rests. */
+export class Transport {
+  readonly #agent: Agent;
+  readonly #options: TransportOptions;
+  readonly #lines: Readonly<Record<ForecastService, Line>>;
+
+  constructor(options: TransportOptions) {
+    this.#options = options;
+    const headersWithinMs = options.headersWithinMs ?? 15_000;
+    this.#agent = new Agent({
+      connections: 4,
+      connect: { timeout: headersWithinMs },
+      headersTimeout: headersWithinMs,
+      bodyTimeout: headersWithinMs,
+      maxResponseSize: options.maxAnswerBytes ?? 4 * MB,
+    });
+    const line = (service: ForecastService) => new Line(service, this.#agent, options);
+    this.#lines = { nws: line('nws'), metno: line('metno'), openmeteo: line('openmeteo') };
+  }
+
+  /**
+   * Asks a service.
+   *
+   * @param pathAndQuery - Below the service's base, beginning with a slash.
+   * @throws ForecastServiceError when the service rests, turns us away, fails twice or cannot be understood.
+   */
+  async get(
+    service: ForecastService,
+    pathAndQuery: string,
+    headers: Readonly<Record<string, string>> = {},
+  ): Promise<Answer> {
+    const answer = await this.#lines[service].ask(pathAndQuery, headers);
+    if (answer.status === 203) this.#options.tell?.({ service, code: 'deprecated', status: 203 });
+    return answer;
+  }
+
+  async close(): Promise<void> {
+    await this.#agent.destroy();
+  }
+}
+
+/** The way to one service. */
+class Line {
+  readonly #service: ForecastService;
+  readonly #options: TransportOptions;
+  readonly #dispatcher: Dispatcher;
+  readonly #pauses: Pauses;
+  readonly #base: URL;
+
+  constructor(service: ForecastService, agent: Agent, options: TransportOptions) {
+    const clockMs = options.clockMs ?? (() => performance.now());
+    const policy = POLICIES[service];
+    const { freshWithoutWordS } = policy;
+    this.#service = service;
+    this.#options = options;
+    this.#base = new URL(options.bases[service]);
+    this.#pauses = new Pauses(service, clockMs);
+    this.#dispatcher = agent.compose(
+      politeness({
+        origin: this.#base.origin,
+        spacingMs: options.spacingMs?.[service] ?? policy.spacingMs,
+        deadlineMs: options.answerWithinMs ?? 30_000,
+        clockMs,
+      }),
+      interceptors.retry({ throwOnError: false, retry: onceMore(options.retryWaitMs ?? jitterMs) }),
+      interceptors.redirect({ maxRedirections: 3 }),
+      interceptors.cache({
+        type: 'private',
+        store: new AnswerCache(policy.cache),
+        ...(freshWithoutWordS === undefined ? {} : { cacheByDefault: freshWithoutWordS }),
+      }),
+    );
+  }
+
+  async ask(pathAndQuery: string, headers: Readonly<Record<string, string>>): Promise<Answer> {
+    const path = this.#base.pathname.replace(/\/$/, '') + pathAndQuery;
+    this.#pauses.refuseWhileResting(path);
+    const response = await this.#dispatched(path, headers);
+    const { status } = response;
+    if (status === 401 || status === 403 || status === 429) {
+      const code = status === 429 ? 'rate-limited' : 'refused';
+      throw this.#failure(code, status, this.#pauses.turnedAway(code, response.retryAfterS));
+    }
+    if (status >= 499) throw this.#failure('unavailable', status, this.#pauses.failed(path));
+    this.#pauses.answered();
+    return response;
+  }
+
+  async #dispatched(
+    path: string,
+    headers: Readonly<Record<string, string>>,
+  ): Promise<Answer & { retryAfterS: number }> {
+    try {
+      const response = await this.#dispatcher.request({
+        origin: this.#base.origin,
+        path,
+        method: 'GET',
+        headers: { 'user-agent': `Eiderdown/0.1 (${this.#options.contact})`, 'accept-encoding': 'gzip', ...headers },
+      });
+      const wire = Buffer.from(await response.body.arrayBuffer());
+      const modifiedAt = Date.parse(first(response.headers['last-modified']));
+      return {
+        status: response.statusCode,
+        contentType: first(response.headers['content-type']),
+        body: await this.#text(wire, first(response.headers['content-encoding'])),
+        ageS: seconds(first(response.headers['age'])),
+        retryAfterS: seconds(first(response.headers['retry-after'])),
+        ...(Number.isNaN(modifiedAt) ? {} : { modifiedAt: new Date(modifiedAt) }),
+      };
+    } catch (cause) {
+      if (cause instanceof ForecastServiceError) throw cause;
+      const code = UNREADABLE.has(codeOf(cause)) ? 'bad-answer' : 'unavailable';
+      throw this.#failure(code, undefined, this.#pauses.failed(path), cause);
+    }
+  }
+
+  async #text(wire: Buffer, encoding: string): Promise<string> {
+    if (encoding !== '' && encoding !== 'identity' && encoding !== 'gzip') {
+      throw new ForecastServiceError(
+        this.#service,
+        'bad-answer',
+        'The answer is packed in a way that was not asked for.',
+      );
+    }
+    const maxOutputLength = 2 * (this.#options.maxAnswerBytes ?? 4 * MB);
+    return (encoding === 'gzip' ? await gunzipped(wire, { maxOutputLength }) : wire).toString('utf8');
+  }
+
+  #failure(
+    code: ServiceFailure,
+    status: number | undefined,
+    retryAfterS: number,
+    cause?: unknown,
+  ): ForecastServiceError {
+    this.#options.tell?.({ service: this.#service, code, ...(status === undefined ? {} : { status }) });
+    const silent = code === 'bad-answer' ? 'sent an answer that cannot be read' : 'did not answer';
+    const what = status === undefined ? silent : `answered with status ${status}`;
+    return new ForecastServiceError(this.#service, code, `${SERVICE_TITLES[this.#service]} ${what}.`, {
+      retryAfterS,
+      ...(cause === undefined ? {} : { cause }),
+    });
+  }
+}
+
+type RetryRule = NonNullable<NonNullable<Parameters<typeof interceptors.retry>[0]>['retry']>;
+
+/** One retry for a broken service or way, none for anything else: a 403 or 429 must not be repeated. */
+function onceMore(waitMs: () => number): RetryRule {
+  return (error, { state }, done) => {
+    if (state.counter > 1 || !worthRetrying(error)) {
+      done(error);
+      return;
+    }
+    setTimeout(() => done(null), waitMs());
+  };
+}
+
+function worthRetrying(error: Error): boolean {
+  const { statusCode } = error as { statusCode?: unknown };
+  return typeof statusCode === 'number' ? statusCode >= 499 : WORTH_A_RETRY.has(codeOf(error));
+}
+
+function codeOf(error: unknown): string {
+  const { code } = error as { code?: unknown };
+  return typeof code === 'string' ? code : '';
+}
+
+function jitterMs(): number {
+  return RETRY_MS.least + Math.random() * (RETRY_MS.most - RETRY_MS.least);
+}
+
+function first(header: string | string[] | undefined): string {
+  return (Array.isArray(header) ? header[0] : header) ?? '';
+}
+
+/** A count of seconds; a date or nothing counts as none, since a rest is an hour anyway. */
+function seconds(text: string): number {
+  return /^\d{1,9}$/.test(text) ? Number(text) : 0;
+}
