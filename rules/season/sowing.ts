@@ -23,7 +23,7 @@ export interface LastSowing {
   /** About noon of the first day under ten hours: grown by then, the crop stands ready through the dark weeks. */
   readonly readyBy: Date;
   /** Days from sowing to picking size in that falling light and warmth. */
-  readonly daysToSize: number;
+  readonly growingDays: number;
 }
 
 /**
@@ -50,12 +50,12 @@ export function lastSowing(
   if (weeks === undefined) return undefined;
   const readyMs = weeks.firstDay.getTime();
   let grownDays = 0;
-  let daysToSize = COLD_DAYS;
+  let growingDays = COLD_DAYS;
   while (grownDays < maturityDays) {
-    daysToSize += 1;
-    grownDays += lightFraction(readyMs - daysToSize * MS_PER_DAY, latitudeDeg);
+    growingDays += 1;
+    grownDays += lightFraction(readyMs - growingDays * MS_PER_DAY, latitudeDeg);
   }
-  return { sowBy: new Date(readyMs - daysToSize * MS_PER_DAY), readyBy: weeks.firstDay, daysToSize };
+  return { sowBy: new Date(readyMs - growingDays * MS_PER_DAY), readyBy: weeks.firstDay, growingDays };
 }
 
 /**

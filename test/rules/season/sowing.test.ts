@@ -51,7 +51,7 @@ describe('last sowing', () => {
   test('never takes fewer days than the packet says', () => {
     fc.assert(
       fc.property(maturityDays, between(34, 65), (days, latitudeDeg) => {
-        expect(lastSowing(days, APRIL, latitudeDeg, 0)?.daysToSize).toBeGreaterThan(days);
+        expect(lastSowing(days, APRIL, latitudeDeg, 0)?.growingDays).toBeGreaterThan(days);
       }),
     );
   });

@@ -1,0 +1,77 @@
+/**
+ * How the name of a number must end, and what the ending says. One unit per quantity. A constant ends alike in capitals, with `_PER_`
+ * for a quotient: `WIND_M_PER_S`.
+ */
+export const UNIT_ENDINGS: Readonly<Record<string, string>> = {
+  C: '°C, a temperature',
+  K: 'kelvin: a difference, a spread or, inside radiation, absolute',
+  K2: 'K², a variance',
+  M: 'm',
+  Mm: 'mm',
+  Cm: 'cm, only where the formula is written so',
+  S: 's',
+  Min: 'min',
+  H: 'h',
+  Ms: 'ms',
+  Days: 'days',
+  Day: 'number of a day in the year',
+  Nights: 'nights',
+  Deg: '°, an angle',
+  Rad: 'rad, an angle, inside sun/ only',
+  MPerS: 'm s⁻¹',
+  MmPerS: 'mm s⁻¹',
+  MmPerM: 'mm s⁻¹ per m s⁻¹',
+  MmSPerM2: 'mm s⁻¹ per (m s⁻¹)²',
+  MmPerSK: 'mm s⁻¹ per K',
+  M2KPerW: 'm² K W⁻¹',
+  SPerM: 's m⁻¹',
+  WPerM2: 'W m⁻²',
+  WPerM2K: 'W m⁻² K⁻¹',
+  WPerM2K4: 'W m⁻² K⁻⁴',
+  WPerMK: 'W m⁻¹ K⁻¹',
+  JPerM2: 'J m⁻²',
+  JPerM2K: 'J m⁻² K⁻¹',
+  JPerM3: 'J m⁻³',
+  JPerM3K: 'J m⁻³ K⁻¹',
+  JPerKg: 'J kg⁻¹',
+  MJPerM2: 'MJ m⁻², a day sum',
+  KgPerM2: 'kg m⁻²',
+  GPerM2: 'g m⁻²',
+  HPa: 'hPa',
+  HPaPerK: 'hPa K⁻¹',
+};
+
+/** Endings of numbers without a unit. */
+export const PLAIN_ENDINGS: Readonly<Record<string, string>> = {
+  Fraction: 'share of a whole, 0…1',
+  Ratio: 'quotient of two like quantities',
+  Index: 'dimensionless scale, 0…1 or a place in a list',
+  Count: 'how many',
+  Chance: 'probability, 0…1',
+  InARow: 'how many one after the other',
+  Emissivity: 'share of black-body radiation',
+  Sds: 'standard deviations',
+  Weight: 'weight in a mean or a sum',
+  Weights: 'weights in a sum',
+  Effort: 'trouble it takes, from 1, a light errand, to 3, a job of work',
+  Ahead: 'nights from now; 0 is tonight',
+  Factor: 'what another number is multiplied by',
+  Row: 'row of a matrix',
+  Column: 'column of a matrix',
+  Places: 'places in a list',
+  PerUnit: 'per unit of a row of the heat network: K or hPa',
+  Size: 'rows of a matrix',
+  Value: 'in the unit of its row: °C or hPa',
+};
+
+/** Names that are whole as they stand: parts of a unit vector, cosines, and the chances of the three outcomes of a night. */
+export const WHOLE_NAMES: readonly string[] = [
+  'cosIncidence',
+  'cosZenith',
+  'east',
+  'eccentricity',
+  'leafBurn',
+  'noMark',
+  'north',
+  'winterkill',
+];
