@@ -109,6 +109,7 @@ export const SOURCES = {
   },
   'spencer-1971': { title: 'Spencer 1971, Search 2:172', standing: 'MEMORY' },
   // crops, hardening, verdict
+  'abramowitz-stegun': { title: 'Abramowitz & Stegun 1964, Handbook of Mathematical Functions', standing: 'MEMORY' },
   'alberta-fava-2014': {
     title: 'Alberta faba-bean frost report (Henriquez et al. 2018), night of 2014-09-10',
     standing: 'READ',
@@ -124,7 +125,7 @@ export const SOURCES = {
   },
   'claytonia-experience': { title: 'grower experience', standing: 'MEMORY' },
   'colorado-2013': { title: 'Colorado mountain gardener weblog, 2013-10', standing: 'READ' },
-  'cover-experience-adjustments': {
+  'circumstance-steps': {
     title:
       "Growers' experience: touching covers, wet leaves, wind, repeated freezes, big heads, small rosettes; 1 to 2 K each",
     standing: 'JUDGEMENT',

@@ -12,13 +12,13 @@ const ROUNDING = 1e-9;
  * The value below which the given share of the weight lies.
  *
  * @param values - At least one, each with weight above 0.
- * @param share - 0.5 for the median. [0…1]
+ * @param shareFraction - 0.5 for the median. [0…1]
  * @returns One of the values, or half-way between two where the share falls exactly between them. [°C]
  * @throws RangeError when there is no value.
  */
-export function weightedQuantileC(values: readonly Weighted[], share: number): number {
+export function weightedQuantileC(values: readonly Weighted[], shareFraction: number): number {
   const fromCold = [...values].sort((a, b) => a.valueC - b.valueC);
-  const wanted = share * fromCold.reduce((sum, value) => sum + value.weight, 0);
+  const wanted = shareFraction * fromCold.reduce((sum, value) => sum + value.weight, 0);
   const reached = firstReaching(fromCold, wanted - ROUNDING);
   const passed = firstReaching(fromCold, wanted + ROUNDING);
   return (reached + passed) / 2;

@@ -1,3 +1,5 @@
+import { normalFraction } from '../verdict/normal-fraction.ts';
+
 /**
  * What a garden's own outcomes teach about a crop. One number, the shift of the whole tolerance (positive: hardier, so
  * that every limit lies lower), starts at zero with the published spread. Each outcome is a threshold observation with
@@ -70,17 +72,5 @@ function threshold(belief: HardinessBelief, night: ColdNight, limitC: number, co
 function hazard(z: number): number {
   // Asymptotic series: within 0.1 % here, where the quotient would be of two vanishing numbers.
   if (z < -4) return -z - 1 / z + 2 / z ** 3 - 10 / z ** 5;
-  return Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI) / normalShare(z);
-}
-
-/** Share of a standard normal below z (Abramowitz & Stegun 1964, 7.1.26 in its scaled form; error below 1.5e-7). */
-function normalShare(z: number): number {
-  const x = Math.abs(z) / Math.SQRT2;
-  const t = 1 / (1 + 0.327_591_1 * x);
-  const tail =
-    0.5 *
-    t *
-    (0.254_829_592 + t * (-0.284_496_736 + t * (1.421_413_741 + t * (-1.453_152_027 + t * 1.061_405_429)))) *
-    Math.exp(-x * x);
-  return z < 0 ? tail : 1 - tail;
+  return Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI) / normalFraction(z);
 }
