@@ -67,7 +67,7 @@ const ROWS_PER_SOURCE: Readonly<Record<string, Readonly<Record<string, number>>>
   'frost-handbook-radiation': { checked: 4 },
   'frost-handbook-regression': { 'not-applicable': 2 },
   'frost-handbook-trend': { 'not-applicable': 4 },
-  'frost-handbook-vegetables': { 'not-applicable': 6 },
+  'frost-handbook-vegetables': { checked: 6 },
   'nws-wind-chill-article': { 'not-applicable': 1 },
   'nws-wind-chill-chart': { 'not-applicable': 36 },
   'spencer-ten-hours': { checked: 9 },

@@ -1,3 +1,4 @@
+import { HARDINESS_ROWS } from '../../rules/crops/hardiness-list.ts';
 import {
   darkWeeks,
   dewPointC,
@@ -134,9 +135,7 @@ const CHECKS: Readonly<Record<string, Check>> = {
   'temperature trend Ti = T2 + (Tmin-T2) sqrt((i-2)/(n-2))': notApplicable(
     'The course of the night comes hour by hour from the forecast, not from a trend towards its low.',
   ),
-  'highest freezing temperature': notApplicable(
-    'Freezing of picked produce; the tables of crops hold what living, hardened leaves survive, which is colder.',
-  ),
+  'highest freezing temperature': (row) => within(row, keptFreezingC(row)),
   'wind chill': notApplicable(NO_WIND_CHILL),
   'wind chill metric': notApplicable(NO_WIND_CHILL),
 };
@@ -191,6 +190,29 @@ function geometricDaylightH(row: WorkedRow): number {
 function handbookSun(row: WorkedRow): { declinationRad: number; eccentricity: number } {
   const yearRad = (2 * Math.PI * input(row, 'J')) / 365;
   return { declinationRad: 0.409 * Math.sin(yearRad - 1.39), eccentricity: 1 + 0.033 * Math.cos(yearRad) };
+}
+
+const FREEZING_NAMES: Readonly<Record<string, readonly [crop: string, part: string]>> = {
+  'beet root': ['beet', 'root'],
+  carrot: ['carrot', 'root'],
+  endive: ['endive (frisee)', 'leaf'],
+  lettuce: ['lettuce', 'leaf'],
+  'onion bulb': ['onion (bulb)', 'root'],
+  potato: ['potato', 'root'],
+};
+
+/** The freezing point of picked produce that our own list keeps from the USDA table, to which the handbook goes back. */
+function keptFreezingC(row: WorkedRow): number {
+  const [crop, part] = FREEZING_NAMES[row.inputs] ?? [];
+  const kept = HARDINESS_ROWS.find(
+    (candidate) =>
+      candidate.effect === 'freezing-point' &&
+      candidate.authority === 'station' &&
+      candidate.crop === crop &&
+      candidate.part === part,
+  );
+  if (typeof kept?.value !== 'number') throw new Error(`No freezing point of ${row.inputs} is kept`);
+  return kept.value;
 }
 
 /** A number out of the printed inputs, such as `lat=-20;J=246 (3 Sep)`. */
