@@ -47,10 +47,10 @@ export function comesOffByDay(key: CoverKey): boolean {
  * At most so many layers: the innermost are counted as touching until they fit, which is colder than the truth.
  *
  * @param parts - Layers from outside to inside.
- * @param most - Layers that fit. [1…]
+ * @param mostCount - Layers that fit. [1…]
  */
-export function fewerParts(parts: readonly StackPart[], most: number): readonly StackPart[] {
-  if (parts.length <= most) return parts;
+export function fewerParts(parts: readonly StackPart[], mostCount: number): readonly StackPart[] {
+  if (parts.length <= mostCount) return parts;
   const outer = parts.findLastIndex((part, index) => {
     const inner = parts[index + 1];
     return inner !== undefined && (part.base === undefined || inner.base === undefined);
@@ -58,8 +58,8 @@ export function fewerParts(parts: readonly StackPart[], most: number): readonly 
   const first = parts[outer];
   const second = parts[outer + 1];
   // Two tunnels and straw have nothing soft to merge: the inner tunnel is left out.
-  if (first === undefined || second === undefined) return fewerParts(parts.toSpliced(parts.length - 2, 1), most);
-  return fewerParts(parts.toSpliced(outer, 2, touchingParts(first, second)), most);
+  if (first === undefined || second === undefined) return fewerParts(parts.toSpliced(parts.length - 2, 1), mostCount);
+  return fewerParts(parts.toSpliced(outer, 2, touchingParts(first, second)), mostCount);
 }
 
 function touchingParts(outer: StackPart, inner: StackPart): StackPart {
