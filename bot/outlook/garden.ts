@@ -1,0 +1,35 @@
+import type { CoverKey, CropId, Exposure, FrameBuild, MulchKind, SoilKind } from '../../rules/index.ts';
+
+/** A garden as a night is worked out for it, whether it is a member's, a sample, or typed on a command line. */
+export interface Garden {
+  readonly name: string;
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+  /** Above the sea, where known. [m] */
+  readonly elevationM?: number;
+  readonly exposure: Exposure;
+  /** IANA name. */
+  readonly timeZone: string;
+  readonly beds: readonly GardenBed[];
+  /** Spare covers at hand. */
+  readonly shed: readonly CoverKey[];
+}
+
+export interface GardenBed {
+  readonly name: string;
+  readonly plantings: readonly GardenPlanting[];
+  /** From outside to inside. */
+  readonly covers: readonly CoverKey[];
+  readonly frame?: FrameBuild;
+  readonly soilKind?: SoilKind;
+  readonly mulch?: MulchKind;
+}
+
+export const STAGES = ['just-set-out', 'growing', 'grown'] as const;
+
+export interface GardenPlanting {
+  readonly cropId: CropId;
+  readonly stage: (typeof STAGES)[number];
+  /** 0 grown warm … 1 fully hardened; assumed from the season when not known. */
+  readonly hardeningIndex?: number;
+}

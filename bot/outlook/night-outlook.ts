@@ -1,0 +1,180 @@
+import {
+  assumedHardening,
+  type BedNight,
+  type BedVerdict,
+  bedNight,
+  bedVerdict,
+  type Canopy,
+  type CoverKey,
+  cropById,
+  exposedSite,
+  type NightSite,
+  type NightSpan,
+  type Planting,
+  type SharedNight,
+  type SoilStart,
+  type Step,
+  sharedNight,
+  soilStart,
+  stepFor,
+} from '../../rules/index.ts';
+import type { HourlyForecast } from '../forecast/forecast.ts';
+import { nightWeather } from '../forecast/night.ts';
+import type { NightWeather } from '../forecast/night-weather.ts';
+import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
+
+/** A garden's night: what each bed comes to and what to do about it. */
+export interface NightOutlook {
+  readonly garden: Garden;
+  readonly night: NightSpan;
+  readonly forecast: HourlyForecast;
+  readonly weather: NightWeather;
+  /** Most urgent first. */
+  readonly beds: readonly BedOutlook[];
+}
+
+export interface BedOutlook {
+  readonly bed: GardenBed;
+  readonly verdict: BedVerdict;
+  readonly step: Step;
+}
+
+const MS_PER_H = 3_600_000;
+const HOURS_PER_WEEK = 168;
+/** With less than a day of weather behind it, the soil is a guess from the days ahead. */
+const FEWEST_PAST_H = 24;
+/** Then it may be this far off (judgement). [K] */
+const GUESSED_SOIL_SD_K = 2.5;
+const LEAF_SIZE_M = 0.05;
+
+/**
+ * What a night comes to for every bed of a garden.
+ *
+ * @param now - What time it is; tells past hours from coming ones and how old the forecast is.
+ * @throws NightForecastError when the forecast does not carry the night.
+ */
+export function nightOutlook(garden: Garden, forecast: HourlyForecast, night: NightSpan, now: Date): NightOutlook {
+  const weather = nightWeather(forecast, night, now);
+  const bench = benchOf(garden, forecast, weather, night, now);
+  const beds = garden.beds.filter(({ plantings }) => plantings.length > 0).map((bed) => bedOutlook(bed, bench));
+  beds.sort((a, b) => harm(b) - harm(a));
+  return { garden, night, forecast, weather, beds };
+}
+
+/** What all beds of the garden share. */
+interface Bench {
+  readonly site: NightSite;
+  readonly shed: readonly CoverKey[];
+  readonly weather: NightWeather;
+  readonly window: { readonly from: Date; readonly to: Date };
+  readonly shared: SharedNight;
+  readonly nightsAhead: number;
+  readonly heightDifferenceM: number | undefined;
+  soilUnder(covers: readonly CoverKey[]): SoilStart;
+}
+
+function benchOf(garden: Garden, forecast: HourlyForecast, weather: NightWeather, night: NightSpan, now: Date): Bench {
+  const elevationM = garden.elevationM ?? forecast.gridElevationM ?? 0;
+  const site = exposedSite(garden.exposure, { ...garden, elevationM });
+  const window = { from: night.sunset, to: new Date(night.sunrise.getTime() + MS_PER_H) };
+  const { weekMeanC, known } = weekMean(weather, now);
+  return {
+    site,
+    shed: garden.shed,
+    weather,
+    window,
+    shared: sharedNight(site, weather.series, window),
+    nightsAhead: Math.max(0, Math.round((night.sunset.getTime() - now.getTime()) / (24 * MS_PER_H))),
+    heightDifferenceM:
+      forecast.gridElevationM === undefined || garden.elevationM === undefined
+        ? undefined
+        : garden.elevationM - forecast.gridElevationM,
+    soilUnder: (covers) => {
+      const start = soilStart({ site, at: night.sunset, weekMeanC, coveredForWeeks: covers });
+      return known ? start : { ...start, sdK: GUESSED_SOIL_SD_K };
+    },
+  };
+}
+
+/** Mean air of the last seven days, as far back as the weather goes; of the next day where hardly anything lies behind. */
+function weekMean({ series }: NightWeather, now: Date): { weekMeanC: number; known: boolean } {
+  const pastH = Math.floor((now.getTime() - series.first.getTime()) / MS_PER_H);
+  const known = pastH >= FEWEST_PAST_H;
+  const hours = known
+    ? series.screenC.slice(Math.max(0, pastH - HOURS_PER_WEEK), pastH)
+    : series.screenC.slice(0, FEWEST_PAST_H);
+  return { weekMeanC: hours.reduce((sum, value) => sum + value, 0) / hours.length, known };
+}
+
+function bedOutlook(bed: GardenBed, bench: Bench): BedOutlook {
+  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, bench.weather));
+  const verdictUnder = (keys: readonly CoverKey[]) => {
+    const night = nightUnder(bed, keys, bench);
+    return night && bedVerdict(plantings, keys, night, bench.weather.summary.wind10MPerS);
+  };
+  const verdict = verdictUnder(bed.covers);
+  if (verdict === undefined) throw new RangeError('a bed of the garden has covers that cannot lie so');
+  return { bed, verdict, step: stepFor(verdict, bench.shed, verdictUnder) };
+}
+
+function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Bench): BedNight | undefined {
+  const { snowDepthM } = bench.weather.summary;
+  const night = bedNight(
+    {
+      site: bench.site,
+      weather: bench.weather.series,
+      // The soil has the days behind it under the covers that lay there, not under tonight's extra one.
+      soil: bench.soilUnder(bed.covers),
+      bed: {
+        covers: keys,
+        canopy: canopyOf(bed),
+        ...(bed.frame && { frame: bed.frame }),
+        ...(bed.soilKind && { soilKind: bed.soilKind }),
+        ...(bed.mulch && { mulch: bed.mulch }),
+        ...(snowDepthM !== undefined && { snowDepthM }),
+      },
+      window: bench.window,
+      forecast: {
+        kind: 'forecast',
+        nightsAhead: bench.nightsAhead,
+        ...(bench.heightDifferenceM !== undefined && { heightDifferenceM: bench.heightDifferenceM }),
+      },
+    },
+    bench.shared,
+  );
+  return night.kind === 'night' ? night : undefined;
+}
+
+/** Seedlings hide little of the soil; anything else counts as open winter greens. */
+function canopyOf({ plantings }: GardenBed): Canopy {
+  const seedlings = plantings.every(({ stage }) => stage === 'just-set-out');
+  return { leafAreaIndex: seedlings ? 0.3 : 1, leafSizeM: LEAF_SIZE_M };
+}
+
+function plantingOf(planting: GardenPlanting, weather: NightWeather): Planting[] {
+  const crop = cropById(planting.cropId);
+  if (crop === undefined) return [];
+  const facts =
+    planting.hardeningIndex === undefined
+      ? planting.stage === 'just-set-out'
+        ? ({ said: 'grown-warm' } as const)
+        : {}
+      : { followedIndex: planting.hardeningIndex };
+  const { hardeningIndex } = assumedHardening(crop, facts);
+  const { rainBeforeFreezeMm } = weather.summary;
+  return [
+    {
+      crop,
+      hardeningIndex,
+      circumstances: {
+        matureHead: crop.organ === 'head' && planting.stage === 'grown',
+        smallRosette: crop.organ === 'leaf' && planting.stage === 'just-set-out' && hardeningIndex > 0,
+        wetThenFrozen: rainBeforeFreezeMm !== undefined && rainBeforeFreezeMm >= 1,
+      },
+    },
+  ];
+}
+
+function harm({ verdict: { worst } }: BedOutlook): number {
+  return worst.odds.winterkill + 0.5 * worst.odds.leafBurn;
+}
