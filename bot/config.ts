@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { PlainProblem } from './errors.ts';
+import { FORECAST_SERVICES } from './forecast/forecast.ts';
 
 /** Public addresses of the services; tests and rehearsals point them at this machine. */
 const PUBLIC = {
@@ -8,8 +9,6 @@ const PUBLIC = {
   metno: 'https://api.met.no',
   openmeteo: 'https://api.open-meteo.com',
 };
-
-export const FORECAST_SERVICES = ['nws', 'metno', 'openmeteo'] as const;
 
 const LOOPBACK_HOSTS = ['127.0.0.1', 'localhost', '[::1]'];
 

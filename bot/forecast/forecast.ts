@@ -96,6 +96,8 @@ export type ForecastNote =
 /** An hourly forecast of one place in one normal form. Hour `i` is `first` + `i` hours; all columns have `hours` entries. */
 export interface HourlyForecast {
   readonly service: ForecastService;
+  /** Made up, for showing the program without any service; `service` then only names the form it has. */
+  readonly invented?: true;
   /** When the service last changed it, which its age is counted from; the fetch time where a service does not tell. */
   readonly updatedAt: Date;
   readonly fetchedAt: Date;

@@ -11,7 +11,7 @@ export interface Garden {
   /** IANA name. */
   readonly timeZone: string;
   readonly beds: readonly GardenBed[];
-  /** Spare covers at hand. */
+  /** Spare covers at hand; a key stands as often as there are pieces. */
   readonly shed: readonly CoverKey[];
 }
 

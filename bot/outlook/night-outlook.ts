@@ -5,9 +5,11 @@ import {
   bedNight,
   bedVerdict,
   type Canopy,
+  COVERS,
   type CoverKey,
   cropById,
   exposedSite,
+  harmFraction,
   type NightSite,
   type NightSpan,
   type Planting,
@@ -17,6 +19,7 @@ import {
   sharedNight,
   soilStart,
   stepFor,
+  without,
 } from '../../rules/index.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
 import { nightWeather } from '../forecast/night.ts';
@@ -46,6 +49,8 @@ const FEWEST_PAST_H = 24;
 /** Then it may be this far off (judgement). [K] */
 const GUESSED_SOIL_SD_K = 2.5;
 const LEAF_SIZE_M = 0.05;
+/** Rain that leaves the leaves wet (judgement). [mm] */
+const WETTING_RAIN_MM = 1;
 
 /**
  * What a night comes to for every bed of a garden.
@@ -56,15 +61,14 @@ const LEAF_SIZE_M = 0.05;
 export function nightOutlook(garden: Garden, forecast: HourlyForecast, night: NightSpan, now: Date): NightOutlook {
   const weather = nightWeather(forecast, night, now);
   const bench = benchOf(garden, forecast, weather, night, now);
-  const beds = garden.beds.filter(({ plantings }) => plantings.length > 0).map((bed) => bedOutlook(bed, bench));
-  beds.sort((a, b) => harm(b) - harm(a));
-  return { garden, night, forecast, weather, beds };
+  const judged = garden.beds.filter(({ plantings }) => plantings.length > 0).map((bed) => judgedBed(bed, bench));
+  judged.sort((a, b) => harmFraction(b.verdict.worst.odds) - harmFraction(a.verdict.worst.odds));
+  return { garden, night, forecast, weather, beds: withSteps(judged, garden.shed) };
 }
 
 /** What all beds of the garden share. */
 interface Bench {
   readonly site: NightSite;
-  readonly shed: readonly CoverKey[];
   readonly weather: NightWeather;
   readonly window: { readonly from: Date; readonly to: Date };
   readonly shared: SharedNight;
@@ -80,7 +84,6 @@ function benchOf(garden: Garden, forecast: HourlyForecast, weather: NightWeather
   const { weekMeanC, known } = weekMean(weather, now);
   return {
     site,
-    shed: garden.shed,
     weather,
     window,
     shared: sharedNight(site, weather.series, window),
@@ -106,15 +109,33 @@ function weekMean({ series }: NightWeather, now: Date): { weekMeanC: number; kno
   return { weekMeanC: hours.reduce((sum, value) => sum + value, 0) / hours.length, known };
 }
 
-function bedOutlook(bed: GardenBed, bench: Bench): BedOutlook {
-  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, bench.weather));
+/** A bed judged as it lies, and judged again under any other stack. */
+interface JudgedBed {
+  readonly bed: GardenBed;
+  readonly verdict: BedVerdict;
+  verdictUnder(keys: readonly CoverKey[]): BedVerdict | undefined;
+}
+
+function judgedBed(bed: GardenBed, bench: Bench): JudgedBed {
+  const wet = staysOpenToRain(bed.covers) && (bench.weather.summary.rainBeforeFreezeMm ?? 0) >= WETTING_RAIN_MM;
+  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet));
   const verdictUnder = (keys: readonly CoverKey[]) => {
     const night = nightUnder(bed, keys, bench);
     return night && bedVerdict(plantings, keys, night, bench.weather.summary.wind10MPerS);
   };
   const verdict = verdictUnder(bed.covers);
   if (verdict === undefined) throw new RangeError('a bed of the garden has covers that cannot lie so');
-  return { bed, verdict, step: stepFor(verdict, bench.shed, verdictUnder) };
+  return { bed, verdict, verdictUnder };
+}
+
+/** Steps in order of urgency: a cover from the shed serves one bed only. */
+function withSteps(judged: readonly JudgedBed[], shed: readonly CoverKey[]): BedOutlook[] {
+  let left = shed;
+  return judged.map(({ bed, verdict, verdictUnder }) => {
+    const step = stepFor(verdict, left, verdictUnder);
+    if (step.kind === 'add' && step.fromShed) left = without(left, step.added);
+    return { bed, verdict, step };
+  });
 }
 
 function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Bench): BedNight | undefined {
@@ -151,7 +172,11 @@ function canopyOf({ plantings }: GardenBed): Canopy {
   return { leafAreaIndex: seedlings ? 0.3 : 1, leafSizeM: LEAF_SIZE_M };
 }
 
-function plantingOf(planting: GardenPlanting, weather: NightWeather): Planting[] {
+function staysOpenToRain(covers: readonly CoverKey[]): boolean {
+  return covers.every((key) => ['fabric', 'cloth', 'litter', 'hoops', 'jugs'].includes(COVERS[key].kind));
+}
+
+function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Planting[] {
   const crop = cropById(planting.cropId);
   if (crop === undefined) return [];
   const facts =
@@ -161,7 +186,6 @@ function plantingOf(planting: GardenPlanting, weather: NightWeather): Planting[]
         : {}
       : { followedIndex: planting.hardeningIndex };
   const { hardeningIndex } = assumedHardening(crop, facts);
-  const { rainBeforeFreezeMm } = weather.summary;
   return [
     {
       crop,
@@ -169,12 +193,8 @@ function plantingOf(planting: GardenPlanting, weather: NightWeather): Planting[]
       circumstances: {
         matureHead: crop.organ === 'head' && planting.stage === 'grown',
         smallRosette: crop.organ === 'leaf' && planting.stage === 'just-set-out' && hardeningIndex > 0,
-        wetThenFrozen: rainBeforeFreezeMm !== undefined && rainBeforeFreezeMm >= 1,
+        wetThenFrozen,
       },
     },
   ];
-}
-
-function harm({ verdict: { worst } }: BedOutlook): number {
-  return worst.odds.winterkill + 0.5 * worst.odds.leafBurn;
 }

@@ -36,9 +36,7 @@ function signed(value: number, digits: number): string {
 
 /** Number alone, as fine as the model is: whole °F, half °C. */
 export function degrees(celsius: number, units: UnitSystem): string {
-  return units === 'us'
-    ? signed(Math.round(fahrenheitFrom(celsius)), 0)
-    : signed(Math.round(celsius * 2) / 2, 1);
+  return units === 'us' ? signed(Math.round(fahrenheitFrom(celsius)), 0) : signed(Math.round(celsius * 2) / 2, 1);
 }
 
 /** "21 °F" or "−6 °C". */

@@ -1,5 +1,6 @@
 import type { CoverKey } from '../covers/cover-key.ts';
-import { furtherCovers } from '../covers/further-covers.ts';
+import { type FurtherCover, furtherCovers } from '../covers/further-covers.ts';
+import type { Odds } from '../verdict/night-verdict.ts';
 import type { BedVerdict } from './bed-verdict.ts';
 
 /** What the bed's crops come to under another stack; `undefined` where the covers cannot lie so. */
@@ -9,7 +10,7 @@ export type VerdictUnder = (keys: readonly CoverKey[]) => BedVerdict | undefined
 export type Step =
   /** Every crop holds as it is. */
   | { readonly kind: 'nothing' }
-  /** With one more cover every crop holds, or at least fares better than without (`holds` false). */
+  /** With more cover every crop holds, or at least fares better than without (`holds` false). */
   | {
       readonly kind: 'add';
       readonly added: readonly CoverKey[];
@@ -22,49 +23,88 @@ export type Step =
   /** No cover that we know of helps. */
   | { readonly kind: 'none-helps' };
 
-/** A cover that lowers the odds of a mark by less than this is not worth the walk (judgement). */
+type Addition = Omit<Extract<Step, { kind: 'add' }>, 'fromShed'>;
+
+/** A cover that lowers the harm by less than this is not worth the walk (judgement). */
 const WORTH_THE_WALK = 0.1;
 
 /**
- * The cheapest further cover with which everything in the bed holds: from the shed if something there does, else from what
- * most growers have. Where nothing makes it hold, the one that helps most.
+ * The cheapest cover with which everything in the bed holds: one from the shed, else two from the shed, else one of those
+ * that most growers have. Where nothing makes it hold, the one that helps most.
  *
  * @param now - The bed as it lies.
- * @param shed - Spare covers at hand; empty when unknown.
- * @param verdictUnder - What the bed's crops come to under another stack; `undefined` where the stack is not sound.
+ * @param shed - Spare covers at hand; a key stands as often as there are pieces. Empty when unknown.
+ * @param verdictUnder - What the bed's crops come to under another stack.
  */
 export function stepFor(now: BedVerdict, shed: readonly CoverKey[], verdictUnder: VerdictUnder): Step {
   if (now.worst.verdict === 'holds') return { kind: 'nothing' };
-  const fromShed = best(now, shed.length === 0 ? [] : furtherCovers(now.keys, shed), verdictUnder);
-  if (fromShed?.holds === true) return { ...fromShed, fromShed: true };
+  const one = shed.length === 0 ? undefined : best(now, furtherCovers(now.keys, shed), verdictUnder);
+  if (one?.holds === true) return { ...one, fromShed: true };
+  const two = shed.length < 2 ? undefined : best(now, twoMore(now.keys, shed), verdictUnder);
+  if (two?.holds === true) return { ...two, fromShed: true };
   const common = best(now, furtherCovers(now.keys), verdictUnder);
   if (common?.holds === true) return { ...common, fromShed: false };
+  const fromShed = leastHarm(one, two);
   if (fromShed !== undefined) return { ...fromShed, fromShed: true };
-  if (common !== undefined) return { ...common, fromShed: false };
-  return { kind: 'none-helps' };
+  return common === undefined ? { kind: 'none-helps' } : { ...common, fromShed: false };
 }
 
-type Addition = Omit<Extract<Step, { kind: 'add' }>, 'fromShed'>;
+/**
+ * Harm of a night as one number: a dead plant counts as a whole loss, a burnt leaf as half of one (judgement).
+ *
+ * @param odds - Of one planting. [0…1]
+ */
+export function harmFraction(odds: Odds): number {
+  return odds.winterkill + 0.5 * odds.leafBurn;
+}
 
-/** The first in order of effort that holds, else the one with the lowest odds of a mark, if it is worth the walk. */
-function best(
-  now: BedVerdict,
-  further: readonly { readonly keys: readonly CoverKey[]; readonly added: readonly CoverKey[] }[],
-  verdictUnder: VerdictUnder,
-): Addition | undefined {
+/** Two pieces from the shed, each laid where it can lie. */
+function twoMore(keys: readonly CoverKey[], shed: readonly CoverKey[]): readonly FurtherCover[] {
+  const found = new Map<string, FurtherCover>();
+  for (const first of furtherCovers(keys, shed)) {
+    for (const second of furtherCovers(first.keys, without(shed, first.added))) {
+      const both = {
+        keys: second.keys,
+        added: [...first.added, ...second.added],
+        effort: first.effort + second.effort,
+      };
+      if (!found.has(both.keys.join())) found.set(both.keys.join(), both);
+    }
+  }
+  return [...found.values()].sort((a, b) => a.effort - b.effort);
+}
+
+/**
+ * What is left in the shed.
+ *
+ * @param shed - A key stands as often as there are pieces.
+ * @param taken - One piece of each is taken away; pieces that are not there are passed over.
+ */
+export function without(shed: readonly CoverKey[], taken: readonly CoverKey[]): readonly CoverKey[] {
+  const left = [...shed];
+  for (const key of taken) {
+    const at = left.indexOf(key);
+    if (at >= 0) left.splice(at, 1);
+  }
+  return left;
+}
+
+/** The first in order of effort that holds, else the one with the least harm, if it is worth the walk. */
+function best(now: BedVerdict, further: readonly FurtherCover[], verdictUnder: VerdictUnder): Addition | undefined {
   let helpsMost: Addition | undefined;
   for (const { keys, added } of further) {
     const after = verdictUnder(keys);
     if (after === undefined) continue;
-    const holds = after.worst.verdict === 'holds';
-    const addition: Addition = { kind: 'add', added, keys, holds, after };
-    if (holds) return addition;
-    if (harm(after) < harm(helpsMost?.after ?? now)) helpsMost = addition;
+    const addition: Addition = { kind: 'add', added, keys, holds: after.worst.verdict === 'holds', after };
+    if (addition.holds) return addition;
+    helpsMost = leastHarm(helpsMost, addition);
   }
-  return helpsMost !== undefined && harm(now) - harm(helpsMost.after) >= WORTH_THE_WALK ? helpsMost : undefined;
+  if (helpsMost === undefined) return undefined;
+  const savedFraction = harmFraction(now.worst.odds) - harmFraction(helpsMost.after.worst.odds);
+  return savedFraction >= WORTH_THE_WALK ? helpsMost : undefined;
 }
 
-/** A dead plant counts as a whole loss, a burnt leaf as half of one (judgement). */
-function harm({ worst }: BedVerdict): number {
-  return worst.odds.winterkill + 0.5 * worst.odds.leafBurn;
+function leastHarm(one: Addition | undefined, other: Addition | undefined): Addition | undefined {
+  if (one === undefined || other === undefined) return one ?? other;
+  return harmFraction(other.after.worst.odds) < harmFraction(one.after.worst.odds) ? other : one;
 }

@@ -1,0 +1,94 @@
+import {
+  COVERS,
+  type CoverKey,
+  coverWords,
+  forecastLowSdK,
+  type PlantingVerdict,
+  spokenOdds,
+} from '../../rules/index.ts';
+import type { NightOutlook } from '../outlook/night-outlook.ts';
+import { list } from './phrases.ts';
+import { cropWord, type Reader } from './reader.ts';
+import { clockTime } from './times.ts';
+import { temperatureWithRange, windSpeed } from './units.ts';
+
+/** Sentences about one night that several replies share. */
+
+/** "Outside low about 16 °F (13 to 19) near 6:30 am, clear, wind 4 mph." */
+export function outsideLine({ garden, weather }: NightOutlook, reader: Reader, nightsAhead = 0): string {
+  const { lowC, lowAt, cloudFraction, wind10MPerS } = weather.summary;
+  const sdK = forecastLowSdK(
+    { kind: 'forecast', nightsAhead },
+    { site: { inversionK: garden.exposure === 'hollow' ? 5.5 : 3 }, cloudFraction, windMPerS: wind10MPerS },
+  );
+  const at = clockTime(lowAt, garden.timeZone, reader.units === 'us');
+  return `Outside low about ${temperatureWithRange(lowC, sdK, reader.units)} near ${at}, ${skyWord(cloudFraction)}, wind ${windSpeed(wind10MPerS, reader.units)}.`;
+}
+
+export function skyWord(cloudFraction: number): string {
+  if (cloudFraction < 0.3) return 'clear';
+  if (cloudFraction < 0.75) return 'partly cloudy';
+  return cloudFraction < 0.95 ? 'mostly cloudy' : 'overcast';
+}
+
+/** "spinach holds" or "lettuce: winterkill likely, 3 in 4". */
+export function verdictPhrase({ planting, verdict, odds }: PlantingVerdict, reader: Reader): string {
+  const crop = cropWord(planting.crop, reader);
+  switch (verdict) {
+    case 'holds':
+      return `${crop} holds`;
+    case 'on the edge':
+      return `${crop} is on the edge (odds of a mark ${spokenOdds(odds.leafBurn + odds.winterkill)})`;
+    case 'leaf burn':
+      return `${crop}: ${markWord(planting.crop.organ)} (odds ${spokenOdds(odds.leafBurn + odds.winterkill)})`;
+    case 'winterkill':
+      return `${crop}: winterkill (odds ${spokenOdds(odds.winterkill)})`;
+  }
+}
+
+/** Leaf burn is the trade's word for leaves; a root or a curd is marked. */
+function markWord(organ: string): string {
+  return organ === 'leaf' || organ === 'stalk' || organ === 'head' ? 'leaf burn' : 'frost damage';
+}
+
+/** How to lay what is to be added: "a blanket over the low tunnel", "row cover on hoops under the frame". */
+export function layingWords(keys: readonly CoverKey[], added: readonly CoverKey[], reader: Reader): string {
+  const pieces: CoverKey[][] = [];
+  for (const key of added) {
+    if (key === 'hoops' && pieces.length > 0) pieces.at(-1)?.push(key);
+    else pieces.push([key]);
+  }
+  return list(pieces.map((piece) => pieceWords(keys, piece, added, reader)));
+}
+
+function pieceWords(
+  keys: readonly CoverKey[],
+  piece: readonly CoverKey[],
+  added: readonly CoverKey[],
+  reader: Reader,
+): string {
+  const words = piece.map((key) => coverWords(key, reader.dialect)).join(' on ');
+  const at = keys.findIndex((_, index) => piece.every((key, offset) => keys[index + offset] === key));
+  const old = (key: CoverKey) => isCover(key) && !added.includes(key);
+  const inside = keys.slice(at + piece.length).find(old);
+  if (inside !== undefined) return `${words} over the ${shortCover(inside, reader)}`;
+  const outside = keys.slice(0, at).findLast(old);
+  return outside === undefined ? `${words} over it` : `${words} under the ${shortCover(outside, reader)}`;
+}
+
+export function isCover(key: CoverKey): boolean {
+  return key !== 'hoops' && key !== 'jugs';
+}
+
+/** The cover's name without article and weight: "row cover", "cold frame". */
+export function shortCover(key: CoverKey, { dialect }: Reader): string {
+  const name = COVERS[key][dialect];
+  const weight = name.indexOf(' (');
+  return weight < 0 ? name : name.slice(0, weight);
+}
+
+/** A whole stack in short words: "blanket over low tunnel", "no cover". */
+export function shortStack(keys: readonly CoverKey[], reader: Reader): string {
+  const covers = keys.filter(isCover).map((key) => shortCover(key, reader));
+  return covers.length === 0 ? 'no cover' : covers.join(' over ');
+}
