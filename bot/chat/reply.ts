@@ -49,6 +49,7 @@ export interface Button {
   readonly label: string;
 }
 
+/** The answers come back as a request: of the command that `id` names (`site set`), with its options named as the fields. */
 export interface Form {
   readonly id: string;
   readonly title: string;
