@@ -7,8 +7,9 @@ interface Step {
 }
 
 /** Bare leaf below the outside low on an ordinary frost night (`two-thermometers`). [K] */
-export const BARE_LEAF_DEPRESSION_K = 2;
-const BARE_LEAF_SD_K = 1;
+const BARE_LEAF_DEPRESSION_K = 2;
+/** Doubt in that: lists mix still nights with windy ones (`two-thermometers`). [K] */
+export const BARE_LEAF_SD_K = 1;
 /** Leaf protection by a light row cover laid on and by a sheet in a film tunnel: the night model's reference night. [K] */
 const ROW_COVER_K = 1.3;
 const TUNNEL_AND_SHEET_K = 5.2;

@@ -39,15 +39,15 @@ export const STARTING_PAIRS = {
   tender: { unhardened: [0, -1.5] },
   // ————— ours
   'tuscan kale': { unhardened: [-3, -6], hardened: [-7, -11] },
-  'hardy root': { unhardened: [-2, -4], hardened: [-4, -8] },
-  'swollen stem': { unhardened: [-2, -5], hardened: [-4, -8] },
+  'hardy root': { unhardened: [-1.5, -3], hardened: [-3, -5] },
+  'swollen stem': { unhardened: [-2, -5], hardened: [-5, -9] },
   'strawberry crown': { unhardened: [-3, -7], hardened: [-8, -13] },
   'open flower': { unhardened: [-0.5, -2] },
   'young spear': { unhardened: [-0.5, -2] },
   'rhubarb stalk': { unhardened: [-2, -4] },
   artichoke: { unhardened: [-1, -4], hardened: [-3, -7] },
   rosemary: { unhardened: [-3, -6], hardened: [-7, -11] },
-  'woody herb': { unhardened: [-6, -10], hardened: [-15, -20] },
+  'woody herb': { unhardened: [-6, -10], hardened: [-16, -22] },
 } as const satisfies Record<string, StartingPair>;
 
 export type PairKey = keyof typeof STARTING_PAIRS;

@@ -150,7 +150,7 @@ interface VoiceContext {
 
 function voiceOf(row: HardinessRow, context: VoiceContext): Voice {
   const reading = organReading(row);
-  const effectK = effectMoveK(row, context.gaps);
+  const effectK = reading.aliveThere ? boundMoveK(row, context.gaps) : effectMoveK(row, context.gaps);
   const unknown = row.state === 'any' && row.effect !== 'freezing-point' && context.pair.hardened !== undefined;
   const stateK = unknown && !reading.aliveThere ? halfHardenedMoveK(context) : 0;
   const weight =
@@ -182,6 +182,11 @@ function effectMoveK(row: HardinessRow, gaps: Spacing): number {
     case 'kill':
       return row.authority === 'growers' || row.authority === 'weblog' ? 0 : gaps.killK;
   }
+}
+
+/** A plant alive at a temperature is lost below it, one unmarked there keeps its whole distance. */
+function boundMoveK(row: HardinessRow, gaps: Spacing): number {
+  return row.effect === 'first-damage' ? -gaps.firstK : 0;
 }
 
 /** From a half hardened plant to either state: half of what the starting pair gains by hardening. */

@@ -45,6 +45,8 @@ export interface NightVerdict {
 /** A crop holds while a mark is less likely than this (judgement). */
 const HOLDS_BELOW = 0.2;
 const EVEN = 0.5;
+/** Error of the normal share: so near to even counts as even. */
+const ROUNDING_CHANCE = 1e-6;
 
 /**
  * What a night comes to for one crop.
@@ -92,8 +94,8 @@ function taught(table: Tolerance, learned: HardinessBelief | undefined): Toleran
  * @see judgement
  */
 export function verdictOf(odds: Odds): Verdict {
-  if (odds.winterkill > EVEN) return 'winterkill';
+  if (odds.winterkill > EVEN + ROUNDING_CHANCE) return 'winterkill';
   const marked = odds.leafBurn + odds.winterkill;
-  if (marked > EVEN) return 'leaf burn';
+  if (marked > EVEN + ROUNDING_CHANCE) return 'leaf burn';
   return marked > HOLDS_BELOW ? 'on the edge' : 'holds';
 }
