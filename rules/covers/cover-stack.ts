@@ -1,9 +1,9 @@
-import type { CoverGeometry, CoverStack, WaterMass } from '../night/night-input.ts';
+import type { CoverGeometry, CoverStack, NightBlanket, WaterMass } from '../night/night-input.ts';
 import type { CoverKey, FrameBuild } from './cover-key.ts';
 import { isSoft, orderProblem, type UnsoundOrder } from './cover-order.ts';
 import { COVERS, type NightAddition } from './cover-table.ts';
 import { commonFrame, frameGeometry, frameWalls } from './frame.ts';
-import { bakedSkin, doubleTunnelLayers, partSkin, placedLayer, snowLayer, snowOn } from './part-layers.ts';
+import { doubleTunnelLayers, type LyingSnow, partSkin, placedLayer, snowLayer, snowOn } from './part-layers.ts';
 import { comesOffByDay, fewerParts, partsByDay, type StackPart, stackParts } from './stack-parts.ts';
 
 /** The energy balance carries three covers; more are reckoned as if the innermost touched, which is colder. */
@@ -33,6 +33,8 @@ export interface StackOptions {
   readonly frame?: FrameBuild;
   /** Depth where snow is among the covers; 5 cm when absent. [m, 0.02…3] */
   readonly snowDepthM?: number;
+  /** Snow fell within a day; settled, the worse blanket, when absent. */
+  readonly snowIsFresh?: boolean;
   /** Water in jugs where they are among the covers; 20 when absent. [kg m⁻², 0…200] */
   readonly waterKgPerM2?: number;
   /** Water when the run begins: the 10 cm soil and 2 K more. [°C] */
@@ -89,17 +91,17 @@ export function coverStack(keys: readonly CoverKey[], options: StackOptions = {}
   const plan: Plan = {
     options,
     frame: options.frame ?? commonFrame(1),
-    snowM: snowM >= THINNEST_SNOW_M ? snowM : 0,
+    ...(snowM >= THINNEST_SNOW_M && { snow: { depthM: snowM, isFresh: options.snowIsFresh ?? false } }),
     jugs: keys.includes('jugs'),
   };
   const night = builtStack(parts, plan);
   // Under snow nothing is taken off.
-  const day = plan.snowM > 0 || !layersChange(parts) ? night : builtStack(partsByDay(parts), plan);
+  const day = plan.snow || !layersChange(parts, plan.frame) ? night : builtStack(partsByDay(parts), plan);
   return {
     kind: 'stack',
     night,
     day,
-    takenOffByDay: plan.snowM > 0 ? [] : keys.filter(comesOffByDay),
+    takenOffByDay: plan.snow ? [] : keys.filter(comesOffByDay),
     touchesLeaves: parts.some(({ base, held }) => !held && (base === undefined || COVERS[base].kind === 'litter')),
     sunTransmittedFraction: sunTransmittedFraction(day),
     notes: stackNotes(keys, options, parts.length < allParts.length),
@@ -109,39 +111,37 @@ export function coverStack(keys: readonly CoverKey[], options: StackOptions = {}
 interface Plan {
   readonly options: StackOptions;
   readonly frame: FrameBuild;
-  /** Snow on top of it all. [m] */
-  readonly snowM: number;
+  /** Snow on top of it all. */
+  readonly snow?: LyingSnow;
   readonly jugs: boolean;
 }
 
 function builtStack(parts: readonly StackPart[], plan: Plan): CoverStack {
-  if (parts.length === 0 && plan.snowM > 0) return snowedIn(plan);
-  const { frame, snowM } = plan;
+  const { frame, snow } = plan;
+  if (parts.length === 0 && snow) return snowedIn(snow, plan);
+  // What lies on the outermost cover has a window of its own, unless snow holds it down.
+  const topped = snow === undefined && parts[0] ? partSkin(parts[0], frame).topped : undefined;
   const single = parts.map((part, index) => {
-    const whole = partSkin(part, frame);
-    // What lies on the outermost cover has a window of its own, unless snow holds it down.
-    const skin = index === 0 && snowM === 0 ? whole.skin : bakedSkin(whole);
+    const skin = index === 0 && topped ? topped.below : partSkin(part, frame).night;
     return placedLayer(skin, part, { outside: parts.slice(0, index), inner: parts[index + 1], frame });
   });
   const layers = isDoubleTunnelAlone(parts) ? doubleTunnelLayers() : single;
-  const addition = snowM === 0 && parts[0] ? partSkin(parts[0], frame).addition : undefined;
   const outermost = parts[0]?.base;
   return {
     layers,
     geometry: geometryOf(parts[0], frame),
     ...(outermost !== undefined && COVERS[outermost].kind === 'frame' && { walls: frameWalls(frame) }),
     ...(plan.jugs && layers.length > 0 && { waterMass: waterMass(plan.options) }),
-    ...(addition && { blanket: { ...blanket(addition), ...(plan.options.nightCover ?? ALWAYS) } }),
-    ...(snowM > 0 && { snow: snowOn(snowM) }),
+    ...(topped && { blanket: nightBlanket(topped.addition, plan.options) }),
+    ...(snow && { snow: snowOn(snow) }),
     floorFraction: isHighTunnel(outermost) && parts.length > 1 ? BEDS_IN_HIGH_TUNNEL_FRACTION : 1,
   };
 }
 
 /** Snow on the crop itself. */
-function snowedIn(plan: Plan): CoverStack {
-  const layers = [snowLayer(plan.snowM)];
+function snowedIn(snow: LyingSnow, plan: Plan): CoverStack {
   return {
-    layers,
+    layers: [snowLayer(snow)],
     geometry: { kind: 'flat', heightM: LITTER_HEIGHT_M, tiltDeg: 0, azimuthDeg: 0 },
     ...(plan.jugs && { waterMass: waterMass(plan.options) }),
     floorFraction: 1,
@@ -149,11 +149,10 @@ function snowedIn(plan: Plan): CoverStack {
 }
 
 /** Whether taking off what comes off by day does more than end a blanket's window. */
-function layersChange(parts: readonly StackPart[]): boolean {
-  return parts.some((part, index) => {
-    if (!part.soft.some(comesOffByDay)) return false;
-    return index > 0 || (part.base === undefined && part.soft.every(comesOffByDay));
-  });
+function layersChange(parts: readonly StackPart[], frame: FrameBuild): boolean {
+  return parts.some(
+    (part, index) => part.soft.some(comesOffByDay) && (index > 0 || partSkin(part, frame).topped === undefined),
+  );
 }
 
 function geometryOf(outermost: StackPart | undefined, frame: FrameBuild): CoverGeometry {
@@ -181,8 +180,9 @@ function waterMass({ waterKgPerM2 = FEWEST_JUGS_KG_PER_M2, waterStartC = JUGS_ST
   return { kgPerM2: waterKgPerM2, areaRatio: JUG_M2_PER_KG * waterKgPerM2, startC: waterStartC };
 }
 
-function blanket({ resistanceM2KPerW, heatCapacityJPerM2K }: NightAddition) {
-  return { resistanceM2KPerW, heatCapacityJPerM2K };
+function nightBlanket(addition: NightAddition, { nightCover = ALWAYS }: StackOptions): NightBlanket {
+  const { resistanceM2KPerW, heatCapacityJPerM2K } = addition;
+  return { resistanceM2KPerW, heatCapacityJPerM2K, ...nightCover };
 }
 
 function sunTransmittedFraction({ layers, snow }: CoverStack): number {

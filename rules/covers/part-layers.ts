@@ -2,7 +2,7 @@ import type { CoverLayer, SnowOnCover } from '../night/night-input.ts';
 import type { CoverKey, FrameBuild } from './cover-key.ts';
 import { COVERS, type CoverKind, type NightAddition } from './cover-table.ts';
 import { frameMeanHeightM, innerFrameAreaRatio } from './frame.ts';
-import { coveredSkin, laidSkin, layerOf, touchingSkin } from './layer.ts';
+import { coveredSkin, isPorous, laidSkin, layerOf, touchingSkin } from './layer.ts';
 import { MATERIALS, type MaterialKey, type Skin } from './material-table.ts';
 import { comesOffByDay, type StackPart } from './stack-parts.ts';
 
@@ -12,8 +12,9 @@ const SNOW_KG_PER_M3 = 200;
 const ICE_J_PER_KG_K = 2090;
 /** Depth of the snow in the table of materials. */
 const TABLE_SNOW_M = 0.1;
-/** Fresh snow (`moene-van-dam`); settled snow is a worse blanket, 0.12–0.3. */
 const FRESH_SNOW_W_PER_MK = 0.1;
+/** Middle of 0.12–0.3 (`snow-memory`); fresh snow is by `moene-van-dam`. */
+const SETTLED_SNOW_W_PER_MK = 0.2;
 /** Double less single polyethylene in a trade table of R-values (`glazing-r-values`): what the air between two skins adds. */
 const BETWEEN_SKINS_M2K_PER_W = 0.13;
 /** Leaks of a high tunnel: doors and a long base (judgement, within `infiltration-tables`). [mm s⁻¹ and per m s⁻¹] */
@@ -21,27 +22,32 @@ const HIGH_TUNNEL_LEAK = { leak0MmPerS: 0.3, leak1MmPerM: 0.2 } as const;
 /** Of the outer of two skins, which is clamped to the frame. */
 const OUTER_SKIN_LEAK = { leak0MmPerS: 0.05, leak1MmPerM: 0.03 } as const;
 
-/** A layer before its place in the stack is known, and what lies on it for the night. */
+/** A layer before its place in the stack is known. */
 export interface PartSkin {
-  readonly skin: Skin;
-  readonly addition?: NightAddition;
+  /** With everything on. */
+  readonly night: Skin;
+  /** What comes and goes on a cover that itself stays as it is: the outermost cover can be reckoned so. */
+  readonly topped?: { readonly below: Skin; readonly addition: NightAddition };
 }
 
 /**
- * The skin of one part of a stack: its base with light covers that touch it, and apart from it what is laid on for the night.
+ * The skin of one part of a stack: its base, light covers that touch it, and what is laid on for the night.
  *
  * @param part - Covers that touch.
  * @param frame - The frame as built, for the thickness of its twin-wall.
+ * @throws RangeError when the part holds no cover.
  * @remarks Among soft covers that touch, the order makes no difference worth reckoning.
  */
 export function partSkin(part: StackPart, frame: FrameBuild): PartSkin {
   const laid = part.base === undefined ? !part.held : COVERS[part.base].kind === 'litter';
   const staying = part.soft.filter((key) => !comesOffByDay(key)).map((key) => softSkin(key, laid));
   const leaving = part.soft.filter(comesOffByDay);
-  const skins = part.base === undefined ? staying : [...staying, baseSkin(part.base, frame)];
-  if (skins.length === 0) return { skin: touching(leaving.map((key) => softSkin(key, laid))) };
+  const below = touching(part.base === undefined ? staying : [...staying, baseSkin(part.base, frame)]);
+  const top = touching(leaving.map((key) => softSkin(key, laid)));
+  if (below === undefined || top === undefined) return { night: onlyOf(below ?? top) };
   const addition = additionOf(leaving);
-  return { skin: touching(skins), ...(addition && { addition }) };
+  const night = coveredSkin(below, addition, top);
+  return isPorous(below) ? { night } : { night, topped: { below, addition } };
 }
 
 /** Where a part lies in its stack. */
@@ -77,29 +83,32 @@ export function placedLayer(skin: Skin, part: StackPart, { outside, inner, frame
   return softLayer(skin, part, { outside, inner, frame });
 }
 
-/**
- * Snow on the crop itself.
- *
- * @param depthM - Its depth. [m]
- */
-export function snowLayer(depthM: number): CoverLayer {
+/** Snow that lies on a bed or on its covers. */
+export interface LyingSnow {
+  readonly depthM: number;
+  /** Fallen within a day: half as conducting as settled snow. */
+  readonly isFresh: boolean;
+}
+
+/** Snow on the crop itself. */
+export function snowLayer({ depthM, isFresh }: LyingSnow): CoverLayer {
   const { skin } = MATERIALS.snow;
   const deep: Skin = {
     ...skin,
-    resistanceM2KPerW: depthM / FRESH_SNOW_W_PER_MK,
+    resistanceM2KPerW: depthM / snowWPerMK(isFresh),
     heatCapacityJPerM2K: depthM * SNOW_KG_PER_M3 * ICE_J_PER_KG_K,
     sunTransmittedFraction: skin.sunTransmittedFraction ** (depthM / TABLE_SNOW_M),
   };
   return layerOf(deep, 1, 0.04, CONTACT_W_PER_M2K);
 }
 
-/**
- * Snow lying on the outermost cover.
- *
- * @param depthM - Its depth. [m]
- */
-export function snowOn(depthM: number): SnowOnCover {
-  return { depthM, conductivityWPerMK: FRESH_SNOW_W_PER_MK };
+/** Snow on the outermost cover. */
+export function snowOn({ depthM, isFresh }: LyingSnow): SnowOnCover {
+  return { depthM, conductivityWPerMK: snowWPerMK(isFresh) };
+}
+
+function snowWPerMK(isFresh: boolean): number {
+  return isFresh ? FRESH_SNOW_W_PER_MK : SETTLED_SNOW_W_PER_MK;
 }
 
 function isBase(part: StackPart | undefined, kind: CoverKind): boolean {
@@ -164,23 +173,21 @@ function baseMaterial(key: CoverKey, frame: FrameBuild): MaterialKey {
   return COVERS[key].materials[0] ?? 'film';
 }
 
-function touching(skins: readonly Skin[]): Skin {
-  return skins.reduce((outer, inner) => touchingSkin(outer, inner));
+function touching(skins: readonly Skin[]): Skin | undefined {
+  const [outermost, ...further] = skins;
+  return outermost && further.reduce((outer, inner) => touchingSkin(outer, inner), outermost);
 }
 
-function additionOf(keys: readonly CoverKey[]): NightAddition | undefined {
+function onlyOf(skin: Skin | undefined): Skin {
+  if (skin === undefined) throw new RangeError('part has neither a base nor a soft cover');
+  return skin;
+}
+
+function additionOf(keys: readonly CoverKey[]): NightAddition {
   const additions = keys.map((key) => COVERS[key].nightAddition).filter((addition) => addition !== undefined);
-  const [first] = additions;
-  return (
-    first && {
-      resistanceM2KPerW: additions.reduce((sum, { resistanceM2KPerW }) => sum + resistanceM2KPerW, 0),
-      heatCapacityJPerM2K: additions.reduce((sum, { heatCapacityJPerM2K }) => sum + heatCapacityJPerM2K, 0),
-      source: first.source,
-    }
-  );
-}
-
-/** A skin with what lies on it for good. */
-export function bakedSkin({ skin, addition }: PartSkin): Skin {
-  return addition ? coveredSkin(skin, addition) : skin;
+  return {
+    resistanceM2KPerW: additions.reduce((sum, { resistanceM2KPerW }) => sum + resistanceM2KPerW, 0),
+    heatCapacityJPerM2K: additions.reduce((sum, { heatCapacityJPerM2K }) => sum + heatCapacityJPerM2K, 0),
+    source: 'cloth-memory',
+  };
 }

@@ -48,6 +48,7 @@ export interface BedAsLaid {
   readonly soilKind?: SoilKind;
   readonly mulch?: MulchKind;
   readonly snowDepthM?: number;
+  readonly snowIsFresh?: boolean;
   readonly waterKgPerM2?: number;
 }
 
@@ -130,6 +131,7 @@ export function bedNight(
   const stack = coverStack(bed.covers, {
     frame,
     ...(bed.snowDepthM !== undefined && { snowDepthM: bed.snowDepthM }),
+    ...(bed.snowIsFresh !== undefined && { snowIsFresh: bed.snowIsFresh }),
     ...(bed.waterKgPerM2 !== undefined && { waterKgPerM2: bed.waterKgPerM2 }),
     waterStartC: soil.soil10CmC + JUGS_ABOVE_SOIL_K,
     nightCover: shared.nightCover,

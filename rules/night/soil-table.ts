@@ -55,7 +55,7 @@ const MULCHES: Readonly<
   Record<Exclude<MulchKind, 'none'>, Pick<Soil, 'mulchResistanceM2KPerW' | 'surfaceResistanceSPerM'>>
 > = {
   straw: { mulchResistanceM2KPerW: 0.7, surfaceResistanceSPerM: 2000 },
-  plastic: { mulchResistanceM2KPerW: 0.005, surfaceResistanceSPerM: 30_000 },
+  plastic: { mulchResistanceM2KPerW: 0.005, surfaceResistanceSPerM: 20_000 },
 };
 
 /**

@@ -36,6 +36,6 @@ export const SPREADS: Readonly<Record<SpreadGroup, SpreadRow>> = {
   'two-covers': { modelSdK: [1.5, 1.5, 1.3], perForecastK: 0.6, perSoilK: 0.4, withoutDayK: 1.3 },
   'high-tunnel': { modelSdK: [1.1, 1.3, 1.3], perForecastK: 0.77, perSoilK: 0.2, withoutDayK: 0.5 },
   'inside-high-tunnel': { modelSdK: [1.4, 1.6, 1.4], perForecastK: 0.57, perSoilK: 0.37, withoutDayK: 1.3 },
-  'night-cover': { modelSdK: [1.8, 1.8, 1.5], perForecastK: 0.6, perSoilK: 0.5, withoutDayK: 1.3 },
-  'litter-or-snow': { modelSdK: [2.5, 2.5, 2.5], perForecastK: 0.3, perSoilK: 0.8, withoutDayK: 1 },
+  'night-cover': { modelSdK: [1.8, 1.8, 1.5], perForecastK: 0.55, perSoilK: 0.45, withoutDayK: 1.3 },
+  'litter-or-snow': { modelSdK: [2.5, 2.5, 2.5], perForecastK: 0.3, perSoilK: 0.6, withoutDayK: 1 },
 };
