@@ -199,6 +199,10 @@ export const SOURCES = {
     title: 'NC State Extension advisory to strawberry growers (trade press)',
     standing: 'READ',
   },
+  'night-model-covered': {
+    title: 'Our own night model: covered leaf on an ordinary clear night at outside lows of -9 to -13 °C',
+    standing: 'JUDGEMENT',
+  },
   'oregon-breeder-2013': {
     title:
       'Oregon State University vegetable breeder quoted in Statesman Journal "Veggies most likely to survive freezes", 2013-12-20',

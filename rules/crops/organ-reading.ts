@@ -10,9 +10,9 @@ interface Step {
 const BARE_LEAF_DEPRESSION_K = 2;
 /** Doubt in that: lists mix still nights with windy ones (`two-thermometers`). [K] */
 export const BARE_LEAF_SD_K = 1;
-/** Leaf protection by a light row cover laid on and by a sheet in a film tunnel: the night model's reference night. [K] */
-const ROW_COVER_K = 1.3;
-const TUNNEL_AND_SHEET_K = 5.2;
+/** Leaf below the outside low under a row cover laid on, and under a sheet in a film tunnel (`night-model-covered`). [K] */
+const ROW_COVER_COLDER_K = 0.3;
+const TUNNEL_AND_SHEET_COLDER_K = -6.1;
 /** Spread of the gain of such covers, fabric and double layer (`two-thermometers`). [K] */
 const ROW_COVER_SD_K = 0.7;
 const TUNNEL_AND_SHEET_SD_K = 1.5;
@@ -21,9 +21,9 @@ const STEPS: Readonly<Record<Thermometer, Step>> = {
   organ: { colderK: 0, sdK: 0 },
   screen: { colderK: BARE_LEAF_DEPRESSION_K, sdK: BARE_LEAF_SD_K },
   'inside-air': { colderK: 0, sdK: BARE_LEAF_SD_K },
-  'row-cover': { colderK: BARE_LEAF_DEPRESSION_K - ROW_COVER_K, sdK: Math.hypot(BARE_LEAF_SD_K, ROW_COVER_SD_K) },
+  'row-cover': { colderK: ROW_COVER_COLDER_K, sdK: Math.hypot(BARE_LEAF_SD_K, ROW_COVER_SD_K) },
   'tunnel-and-sheet': {
-    colderK: BARE_LEAF_DEPRESSION_K - TUNNEL_AND_SHEET_K,
+    colderK: TUNNEL_AND_SHEET_COLDER_K,
     sdK: Math.hypot(BARE_LEAF_SD_K, TUNNEL_AND_SHEET_SD_K),
   },
 };
@@ -50,7 +50,9 @@ export interface OrganReading {
  * Outside lows are read as ordinary frost nights. Lists mix still nights (4 K) with windy and overcast ones (near 0),
  * which is the standard deviation of 1 K.
  *
- * @see two-thermometers (judgement)
+ * Plants under covers are read by the night model at the outside lows of the rows, -9 to -13 °C.
+ *
+ * @see two-thermometers (judgement), night-model-covered
  */
 export function organReading(row: HardinessRow): OrganReading {
   const step = STEPS[row.thermometer];

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { CROP_TRAITS } from '../../../rules/crops/crop-traits-table.ts';
 import { CROPS, cropById, derivation } from '../../../rules/crops/crops.ts';
 import { HARDINESS_ROWS } from '../../../rules/crops/hardiness-list.ts';
-import { organReading } from '../../../rules/crops/organ-reading.ts';
 import { SET_ASIDE, setAsideReason } from '../../../rules/crops/set-aside-table.ts';
 import { spacing, startingLt50C } from '../../../rules/crops/spacing.ts';
 import { STARTING_PAIRS } from '../../../rules/crops/starting-pairs-table.ts';
@@ -102,14 +101,6 @@ test('every crop and part that the table names is in the sources', () => {
 test('every starting pair is used', () => {
   const used = new Set(Object.values(CROP_TRAITS).map((traits) => traits.pair));
   expect(Object.keys(STARTING_PAIRS).filter((key) => !used.has(key as keyof typeof STARTING_PAIRS))).toEqual([]);
-});
-
-test('an outside low stands for a leaf 2 K colder, a tissue reading for itself', () => {
-  const [row] = HARDINESS_ROWS.filter((one) => one.source === 'winterkill-list-2012' && one.crop === 'arugula');
-  if (row === undefined) throw new Error('the list of 2012 has a row for arugula');
-  expect(organReading(row)).toMatchObject({ organC: -7.6, sdK: 1, aliveThere: false });
-  expect(organReading({ ...row, thermometer: 'organ' })).toMatchObject({ organC: -5.6, sdK: 0 });
-  expect(organReading({ ...row, value: { colderThanC: -10 } })).toMatchObject({ organC: -12, aliveThere: true });
 });
 
 test('limits lie 3 K and 1 K apart, and closer where the starting pair is closer', () => {

@@ -1,0 +1,67 @@
+/** Verdicts that differ from a source, each with the reason a grower would accept. Keyed by crop, source, effect and value. */
+export const HARDINESS_EXCEPTIONS: Readonly<Record<string, string>> = {
+  'arugula: colorado-2013, first-damage -9.4':
+    'One garden, baby leaf, "fairly sad" after several such nights; two editions of a growers’ list have it dead at -5.6.',
+  'broccoli: kansas-column, first-damage -6': 'A class of plants; the head goes first, and growers see it die at -3.9.',
+  'cabbage: brassica-specialists, kill alive at -7':
+    'Varieties: growers list most cabbages dead at -2.8, the hardiest at -12. The table takes the common head, on the edge here.',
+  'cabbage: brassica-specialists, kill alive at -8': 'A short exposure, and varieties, as above.',
+  'cabbage: kansas-column, first-damage -6': 'A class of plants; growers list most heads dead between -2.8 and -6.7.',
+  'cabbage: virginia-2013, kill alive at -10':
+    'A winter-type head, in a garden where a tender autumn variety died the same night.',
+  'cauliflower: kansas-column, first-damage -6': 'A class of plants by their leaves; the curd dies between -1 and -2.',
+  'cauliflower: michigan-2016, first-damage -2.2':
+    'A class of plants by their leaves; the curd dies between -1 and -2.',
+  'cauliflower: oregon-breeder-2013, first-damage -2.2':
+    'A class of plants by their leaves; the curd dies between -1 and -2.',
+  'chard: colorado-2013, first-damage -9.4':
+    'Only the smallest, shielded leaves lived: the bed was lost, as the verdict says.',
+  'collards: brassica-specialists, kill alive at -18':
+    'One exchange among specialists; growers list most collards dead at -11, only the hardiest at -18.',
+  'fava-bean: winterkill-list-2018, kill -3.9':
+    'The list says "some", of large-seeded kinds; the same growers list hardy ones to -9.4 and cover-crop kinds to -11.',
+  'kale: brassica-specialists, kill alive at -18':
+    'A short exposure; the same source has kale alive at -14 as a rule, and so has the table.',
+  'kale: oregon-breeder-2013, first-damage -17':
+    'The writer’s own tall plants, badly damaged at "almost down to zero" °F: a reading of the night, not of the bed.',
+  'napa-cabbage: kansas-column, first-damage -3':
+    'A class of plants by their leaves; the head is judged here, half hardened, and the odds are nearly even.',
+  'perpetual-spinach: colorado-2013, first-damage -9.4':
+    'Only the smallest, shielded leaves lived: the bed was lost, as the verdict says.',
+  'potato: kansas-column, first-damage -3': 'Hardy by its tuber; the leaf dies between -2 and -3.',
+  'turnip-greens: kansas-column, first-damage -6':
+    'A class of plants; half hardened leaves are judged here, and another source has them burn at -1.9.',
+};
+
+/** Rows whose figure stood in the source, by what became of them; a row that is dropped or quietly added changes these. */
+export const READ_ROWS_PER_SOURCE: Readonly<Record<string, { readonly judged: number; readonly other: number }>> = {
+  'alberta-fava-2014': { judged: 0, other: 1 },
+  'brassica-specialists': { judged: 5, other: 0 },
+  'colorado-2013': { judged: 4, other: 0 },
+  'engineering-foods': { judged: 3, other: 3 },
+  'fuller-1994': { judged: 1, other: 0 },
+  'georgia-column': { judged: 10, other: 7 },
+  'glasshouse-2024': { judged: 3, other: 0 },
+  'gusta-2004': { judged: 3, other: 0 },
+  'illinois-rhubarb': { judged: 1, other: 0 },
+  'kansas-column': { judged: 15, other: 2 },
+  'kohn-levitt-1965': { judged: 0, other: 2 },
+  'korean-food-2016': { judged: 3, other: 7 },
+  'mashhad-fava': { judged: 4, other: 0 },
+  'michigan-2016': { judged: 31, other: 5 },
+  'mountain-log': { judged: 2, other: 0 },
+  'nc-strawberry-2014': { judged: 1, other: 1 },
+  'nc-strawberry-advisory': { judged: 0, other: 1 },
+  'oregon-breeder-2013': { judged: 11, other: 2 },
+  'pomological-1982': { judged: 1, other: 0 },
+  'produce-supplier': { judged: 6, other: 2 },
+  'sasaki-1996': { judged: 0, other: 1 },
+  'seed-trade-broccoli': { judged: 0, other: 1 },
+  'tamura-2002': { judged: 4, other: 0 },
+  'texas-forum': { judged: 3, other: 0 },
+  'texas-hills-2024': { judged: 1, other: 0 },
+  'transport-chart': { judged: 4, other: 1 },
+  'virginia-2013': { judged: 9, other: 2 },
+  'winterkill-list-2012': { judged: 37, other: 1 },
+  'winterkill-list-2018': { judged: 9, other: 0 },
+};
