@@ -15,7 +15,7 @@ export class ForecastServiceError extends Error {
     message: string,
     more: { readonly cause?: unknown; readonly retryAfterS?: number } = {},
   ) {
-    super(message, 'cause' in more ? { cause: more.cause } : undefined);
+    super(message.charAt(0).toUpperCase() + message.slice(1), 'cause' in more ? { cause: more.cause } : undefined);
     this.service = service;
     this.code = code;
     this.retryAfterS = more.retryAfterS;

@@ -27,19 +27,23 @@ const ENDED_ACTIONS = new Set(['CAN', 'UPG', 'EXP']);
 const VTEC = /^\/([A-Z])\.([A-Z]{3})\.([A-Z]{4})\.([A-Z]{2})\.([A-Z])\.(\d{4})\./;
 
 const time = instant.nullish().catch(undefined);
+const text = z.string().nullish().catch(undefined);
 const alertSchema = z.looseObject({
   event: z.string(),
   status: z.string(),
   messageType: z.string(),
-  headline: z.string().nullish(),
-  senderName: z.string().nullish(),
-  web: z.string().nullish(),
+  headline: text,
+  senderName: text,
+  web: text,
   sent: instant,
   onset: time,
   effective: time,
   expires: time,
   ends: time,
-  parameters: z.looseObject({ VTEC: z.array(z.string()).optional() }).nullish(),
+  parameters: z
+    .looseObject({ VTEC: z.array(z.string()).optional() })
+    .nullish()
+    .catch(undefined),
 });
 type Alert = z.output<typeof alertSchema>;
 

@@ -140,7 +140,7 @@ class Line {
         deadlineMs: options.answerWithinMs ?? 30_000,
         clockMs,
       }),
-      interceptors.retry({ throwOnError: false, retry: onceMore(options.retryWaitMs ?? jitterMs) }),
+      interceptors.retry({ throwOnError: false, retry: onceMore(options.retryWaitMs ?? jitteredWaitMs) }),
       interceptors.redirect({ maxRedirections: 3 }),
       interceptors.cache({
         type: 'private',
@@ -243,7 +243,8 @@ function codeOf(error: unknown): string {
   return typeof code === 'string' ? code : '';
 }
 
-function jitterMs(): number {
+/** Five to ten seconds, so that many bots do not come back together. */
+export function jitteredWaitMs(): number {
   return RETRY_MS.least + Math.random() * (RETRY_MS.most - RETRY_MS.least);
 }
 
