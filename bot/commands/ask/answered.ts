@@ -1,0 +1,22 @@
+import type { CautionKey } from '../../../rules/index.ts';
+import type { Reply } from '../../chat/reply.ts';
+import type { Understood } from '../../language/understood.ts';
+import type { Reader } from '../../text/reader.ts';
+import type { AskedNight } from './asked-night.ts';
+import type { Judged } from './judged.ts';
+
+/** A question answered: what was judged, what to take care of, and the words. */
+export interface Answered {
+  readonly understood: Understood;
+  readonly judged: readonly Judged[];
+  readonly cautions: readonly CautionKey[];
+  readonly reply: Reply;
+}
+
+/** What answers are made with. */
+export interface AskContext {
+  readonly reader: Reader;
+  readonly now: Date;
+  /** The night meant: of the low that was named, or of a forecast. Absent when neither is there. */
+  readonly night: AskedNight | undefined;
+}

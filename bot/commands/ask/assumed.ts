@@ -1,0 +1,52 @@
+import type { NightVerdict } from '../../../rules/index.ts';
+import type { Understood } from '../../language/understood.ts';
+import { isCover } from '../../text/night-words.ts';
+import { list } from '../../text/phrases.ts';
+import type { Reader } from '../../text/reader.ts';
+import { windSpeed } from '../../text/units.ts';
+import type { AskedNight } from './asked-night.ts';
+import type { Judged } from './judged.ts';
+
+/** " grown cold", " grown warm", or nothing where cold makes no difference. */
+export function stateWords({ hardening, verdict, crop }: Pick<Judged, 'hardening' | 'verdict' | 'crop'>): string {
+  if (hardening === 'no-matter') return '';
+  return isWarm(verdict, crop) ? ' grown warm' : ' grown cold';
+}
+
+function isWarm({ tolerance }: NightVerdict, crop: Judged['crop']): boolean {
+  const middleC = (crop.unhardened.lt50C + crop.hardened.lt50C) / 2;
+  return tolerance.lt50C > middleC;
+}
+
+/** What the answer rests on, in one or two lines: what was assumed, and the verdict if the plants have grown warm. */
+export function assumedLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string[] {
+  const assumed = [
+    ...nightWords(understood, night, reader),
+    ...(one.hardening === 'assumed' ? ['hardened plants'] : []),
+    ...coverWords(one, understood, reader),
+  ];
+  const lines = assumed.length === 0 ? [] : [`Assumed: ${list(assumed)}.`];
+  const warm = one.grownWarm;
+  if (warm !== undefined) lines.push(`If they have grown warm: ${warm.verdict}.`);
+  return lines;
+}
+
+function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Reader): string[] {
+  const wind = windSpeed(assumed.windMPerS, units);
+  return [
+    ...(sky?.cloud === undefined ? [assumed.sky === 'clear' ? 'clear sky' : `${assumed.sky} sky`] : []),
+    ...(sky?.wind === undefined ? [`light wind (${wind})`] : []),
+    'moist soil of the season',
+  ];
+}
+
+function coverWords({ night }: Judged, { covers: said, options }: Understood, { units }: Reader): string[] {
+  const words: string[] = [];
+  if (said === undefined && options === undefined) words.push('nothing over them');
+  if (night.stack.touchesLeaves) words.push('cover lying on the plants');
+  if (night.stack.notes.includes('row-cover-weight-assumed')) words.push('row cover of medium weight');
+  if (night.stack.notes.includes('frame-assumed'))
+    words.push(units === 'us' ? 'a wooden frame of 4 by 8 ft' : 'a wooden frame of 1.2 by 2.4 m');
+  if (night.stack.takenOffByDay.some(isCover)) words.push('taken off by day');
+  return words;
+}

@@ -1,0 +1,83 @@
+import { type BedNight, type ColdestLow, type CoverKey, type Crop, coldestLowC } from '../../../rules/index.ts';
+import type { Understood } from '../../language/understood.ts';
+import { orderSentence } from '../../text/order-words.ts';
+import { capitalised } from '../../text/phrases.ts';
+import { cropWord, type Reader } from '../../text/reader.ts';
+import { temperature } from '../../text/units.ts';
+import { underWords } from '../../text/verdict-words.ts';
+import type { Answered, AskContext } from './answered.ts';
+import { nightOptions, statedNight } from './asked-night.ts';
+import { assumedLine } from './assumed.ts';
+import { type Judged, judgedNight, type PlantState } from './judged.ts';
+import { refused } from './refused.ts';
+
+/** "How cold can leeks go under fleece?": the coldest outside low at which each crop still holds, and where half is lost. */
+export function howColdAnswer(understood: Understood, crops: readonly Crop[], context: AskContext): Answered {
+  const stacks = understood.options ?? [understood.covers ?? []];
+  const found: { readonly line: string; readonly judged?: Judged }[] = [];
+  for (const covers of stacks) {
+    for (const crop of crops) {
+      const limit = limitOf(crop, covers, understood, context);
+      if (limit.holds.kind === 'unsound') return refused(understood, orderSentence(limit.holds, context.reader));
+      found.push(told(crop, covers, limit, understood, context));
+    }
+  }
+  const [first, ...others] = found;
+  const judged = found.flatMap((each) => each.judged ?? []);
+  const [one] = judged;
+  const assumed =
+    one === undefined ? [] : assumedLine(one, understood, statedNight(0, understood.sky, context.now), context.reader);
+  return {
+    understood,
+    judged,
+    cautions: [],
+    reply: {
+      headline: first?.line ?? '',
+      sections: [{ lines: [...others.map(({ line }) => line), ...assumed] }].filter(({ lines }) => lines.length > 0),
+      private: false,
+    },
+  };
+}
+
+interface Limit {
+  readonly holds: ColdestLow;
+  readonly halfLost: ColdestLow;
+}
+
+function limitOf(crop: Crop, covers: readonly CoverKey[], understood: Understood, context: AskContext): Limit {
+  const options = nightOptions(understood.sky, context.now);
+  const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
+  const state: PlantState = { hardened: understood.hardened, stage: understood.stage };
+  const verdict = (night: BedNight) => judgedNight(crop, covers, night, windMPerS, state).verdict;
+  return {
+    holds: coldestLowC((night) => verdict(night).verdict === 'holds', { covers }, options),
+    halfLost: coldestLowC((night) => verdict(night).odds.winterkill <= 0.5, { covers }, options),
+  };
+}
+
+function told(crop: Crop, covers: readonly CoverKey[], limit: Limit, understood: Understood, context: AskContext) {
+  const { reader } = context;
+  const what = `${capitalised(cropWord(crop, reader))} ${underWords(covers, reader)}`;
+  const half = halfWords(limit.halfLost, reader);
+  if (limit.holds.kind === 'low') {
+    const state: PlantState = { hardened: understood.hardened, stage: understood.stage };
+    const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
+    const judged = judgedNight(crop, covers, limit.holds.night, windMPerS, state);
+    const leaf = temperature(judged.verdict.organLowC, reader.units);
+    const part = crop.judgedBy === 'surface' ? 'the soil surface' : 'the leaf';
+    return {
+      line: `${what} holds down to about ${temperature(limit.holds.lowC, reader.units)} outside (${part} then at about ${leaf}).${half}`,
+      judged,
+    };
+  }
+  return {
+    line:
+      limit.holds.kind === 'any'
+        ? `${what} holds on any night that I can reckon with.`
+        : `${what} does not hold on any frost night; keep it where it is warm.`,
+  };
+}
+
+function halfWords(halfLost: ColdestLow, reader: Reader): string {
+  return halfLost.kind === 'low' ? ` Half is lost near ${temperature(halfLost.lowC, reader.units)}.` : '';
+}

@@ -1,0 +1,81 @@
+import {
+  assumedHardening,
+  type BedNight,
+  type CoverKey,
+  type Crop,
+  type NightVerdict,
+  nightVerdict,
+  type UnsoundOrder,
+} from '../../../rules/index.ts';
+import type { Stage } from '../../language/understood.ts';
+import type { AskedNight } from './asked-night.ts';
+
+/** One crop under one stack on the asked night. */
+export interface Judged {
+  readonly crop: Crop;
+  readonly covers: readonly CoverKey[];
+  readonly night: BedNight;
+  readonly verdict: NightVerdict;
+  /** The verdict if the plants have grown warm, where that was not said and would change the word. */
+  readonly grownWarm?: NightVerdict;
+  readonly hardening: 'said' | 'assumed' | 'no-matter' | 'followed';
+}
+
+export interface PlantState {
+  readonly hardened: boolean | undefined;
+  readonly stage: Stage | undefined;
+}
+
+const WINDY_M_PER_S = 5;
+
+/** What the asked night comes to for a crop under a stack; or why the covers cannot lie so. */
+export function judged(
+  crop: Crop,
+  covers: readonly CoverKey[],
+  night: AskedNight,
+  state: PlantState,
+): Judged | UnsoundOrder {
+  const bed = night.under({ covers, canopy: { leafAreaIndex: state.stage === 'seedling' ? 0.3 : 1, leafSizeM: 0.05 } });
+  return bed.kind === 'unsound' ? bed : judgedNight(crop, covers, bed, night.windMPerS, state);
+}
+
+/** The same for a night that is computed already. */
+export function judgedNight(
+  crop: Crop,
+  covers: readonly CoverKey[],
+  night: BedNight,
+  windMPerS: number,
+  state: PlantState,
+): Judged {
+  const said = saidHardening(state);
+  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, said === undefined ? {} : { said });
+  const at = (index: number) =>
+    nightVerdict({
+      crop,
+      hardeningIndex: index,
+      leafLowC: night.leafLowC,
+      surfaceLowC: night.surfaceLowC,
+      sdK: night.spread.sdK,
+      circumstances: {
+        leafTouchesCover: night.stack.touchesLeaves,
+        windyBare: covers.length === 0 && windMPerS > WINDY_M_PER_S,
+        matureHead: state.stage === 'mature' && crop.organ === 'head',
+        smallRosette: state.stage === 'baby' && crop.organ === 'leaf',
+      },
+    });
+  const verdict = at(hardeningIndex);
+  const otherwise = otherwiseIndex === undefined ? undefined : at(otherwiseIndex);
+  return {
+    crop,
+    covers,
+    night,
+    verdict,
+    hardening: basis,
+    ...(otherwise !== undefined && otherwise.verdict !== verdict.verdict && { grownWarm: otherwise }),
+  };
+}
+
+function saidHardening({ hardened, stage }: PlantState): 'hardened' | 'grown-warm' | undefined {
+  if (hardened !== undefined) return hardened ? 'hardened' : 'grown-warm';
+  return stage === 'seedling' ? 'grown-warm' : undefined;
+}

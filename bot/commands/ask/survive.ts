@@ -1,0 +1,129 @@
+import {
+  bedVerdict,
+  type CautionKey,
+  type CoverKey,
+  type Crop,
+  cautionsFor,
+  type Step,
+  stepFor,
+} from '../../../rules/index.ts';
+import type { Section } from '../../chat/reply.ts';
+import type { Understood } from '../../language/understood.ts';
+import { layingWords } from '../../text/night-words.ts';
+import { orderSentence } from '../../text/order-words.ts';
+import { capitalised } from '../../text/phrases.ts';
+import { cropWord, type Reader } from '../../text/reader.ts';
+import { temperature } from '../../text/units.ts';
+import { oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
+import type { Answered, AskContext } from './answered.ts';
+import type { AskedNight } from './asked-night.ts';
+import { assumedLine, stateWords } from './assumed.ts';
+import { type Judged, judged } from './judged.ts';
+import { refused } from './refused.ts';
+
+/** "Will my spinach survive 14 °F under a blanket?": each crop under each stack named, the verdict first. */
+export function surviveAnswer(
+  understood: Understood,
+  crops: readonly Crop[],
+  context: AskContext,
+  night: AskedNight,
+): Answered {
+  const stacks = understood.options ?? [understood.covers ?? []];
+  const all: Judged[] = [];
+  for (const covers of stacks) {
+    for (const crop of crops) {
+      const one = judged(crop, covers, night, { hardened: understood.hardened, stage: understood.stage });
+      if ('problem' in one) return refused(understood, orderSentence(one, context.reader));
+      all.push(one);
+    }
+  }
+  const [only] = all;
+  const telling = { understood, context, night };
+  return {
+    understood,
+    judged: all,
+    cautions: cautionsOf(all, understood),
+    reply:
+      all.length === 1 && only !== undefined
+        ? { headline: headline(only, night, context.reader), sections: oneInFull(only, telling), private: false }
+        : { headline: summary(all, night, context.reader), sections: manyInShort(all, telling), private: false },
+  };
+}
+
+interface Telling {
+  readonly understood: Understood;
+  readonly context: AskContext;
+  readonly night: AskedNight;
+}
+
+function headline({ crop, covers, verdict }: Judged, night: AskedNight, reader: Reader): string {
+  const where = `${underWords(covers, reader)} at ${temperature(night.lowC, reader.units)}`;
+  return `${capitalised(cropWord(crop, reader))} ${where}: ${verdict.verdict}.`;
+}
+
+function summary(all: readonly Judged[], night: AskedNight, reader: Reader): string {
+  const holding = all.filter(({ verdict }) => verdict.verdict === 'holds').length;
+  const at = temperature(night.lowC, reader.units);
+  if (holding === all.length) return `At ${at} all hold.`;
+  return holding === 0 ? `At ${at} none holds.` : `At ${at} ${holding} of ${all.length} hold.`;
+}
+
+function oneInFull(one: Judged, { understood, context, night }: Telling): Section[] {
+  const { reader } = context;
+  const { crop, verdict } = one;
+  const lines = [
+    organLowLine(crop, verdict, one.night.spread.sdK, reader),
+    capitalised(toleranceLine(crop, verdict.tolerance, stateWords(one), reader)),
+    oddsLine(verdict.odds),
+  ];
+  const more = marginLine(one, understood, night, reader);
+  return [
+    { lines },
+    { lines: [...(more === undefined ? [] : [more]), ...assumedLine(one, understood, night, reader)] },
+  ];
+}
+
+function manyInShort(all: readonly Judged[], { understood, context, night }: Telling): Section[] {
+  const { reader } = context;
+  const rows = all.map((one) => {
+    const low = temperature(one.verdict.organLowC, reader.units);
+    const what = one.crop.judgedBy === 'surface' ? 'soil surface' : 'leaf';
+    return `${capitalised(cropWord(one.crop, reader))} ${underWords(one.covers, reader)}: ${one.verdict.verdict}, ${what} low about ${low}. ${oddsLine(one.verdict.odds)}`;
+  });
+  const [first] = all;
+  return [{ lines: rows }, { lines: first === undefined ? [] : assumedLine(first, understood, night, reader) }];
+}
+
+/** The cheapest cover that makes it hold or, where it holds, that gives more margin. */
+function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
+  const step = stepOf(one, understood, night);
+  if (step.kind === 'none-helps') return 'No further cover that I know makes it hold: pick what is ready.';
+  if (step.kind === 'nothing') return undefined;
+  const what = layingWords(step.keys, step.added, reader);
+  const low = temperature(step.after.worst.organLowC, reader.units);
+  return step.holds
+    ? `To make it hold: ${what} (low about ${low}).`
+    : `It helps, but not enough: ${what} (low about ${low}). Pick what is ready.`;
+}
+
+function stepOf(one: Judged, understood: Understood, night: AskedNight): Step {
+  const hardeningIndex =
+    one.hardening === 'no-matter' || understood.hardened === false || understood.stage === 'seedling' ? 0 : 1;
+  const verdictUnder = (keys: readonly CoverKey[]) => {
+    const bed = night.under({ covers: keys });
+    return bed.kind === 'unsound'
+      ? undefined
+      : bedVerdict([{ crop: one.crop, hardeningIndex }], keys, bed, night.windMPerS);
+  };
+  const now = verdictUnder(one.covers);
+  return now === undefined ? { kind: 'nothing' } : stepFor(now, [], verdictUnder);
+}
+
+function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
+  return cautionsFor({
+    covers: all.flatMap(({ covers }) => covers),
+    foodSafety: all.flatMap(({ crop }) => crop.cautions).filter((key) => key === 'rhubarb' || key === 'potato'),
+    freezes: all.some(({ night }) => night.frozenFraction > 0),
+    snow: understood.sky?.snow === true || all.some(({ covers }) => covers.includes('snow')),
+  });
+}

@@ -1,0 +1,115 @@
+import {
+  type BedVerdict,
+  bedVerdict,
+  type CoverKey,
+  type Crop,
+  type FurtherCover,
+  furtherCovers,
+} from '../../../rules/index.ts';
+import type { Understood } from '../../language/understood.ts';
+import { orderSentence } from '../../text/order-words.ts';
+import { capitalised, list } from '../../text/phrases.ts';
+import { cropWord } from '../../text/reader.ts';
+import { temperature } from '../../text/units.ts';
+import { oddsLine, underWords } from '../../text/verdict-words.ts';
+import type { Answered, AskContext } from './answered.ts';
+import type { AskedNight } from './asked-night.ts';
+import { assumedLine } from './assumed.ts';
+import { type Judged, judged } from './judged.ts';
+import { refused } from './refused.ts';
+
+const MOST_SHOWN = 3;
+
+/** "What must I lay over my kale at 5 °F?": the covers that make it hold, least trouble first. */
+export function whatCoverAnswer(
+  understood: Understood,
+  crops: readonly Crop[],
+  context: AskContext,
+  night: AskedNight,
+): Answered {
+  const { reader } = context;
+  const start = understood.covers ?? [];
+  const names = list(crops.map((crop) => cropWord(crop, reader)));
+  const at = temperature(night.lowC, reader.units);
+  const state = { hardened: understood.hardened, stage: understood.stage };
+  const asItIs: Judged[] = [];
+  for (const crop of crops) {
+    const one = judged(crop, start, night, state);
+    if ('problem' in one) return refused(understood, orderSentence(one, reader));
+    asItIs.push(one);
+  }
+  const [first] = asItIs;
+  const assumed = first === undefined ? [] : assumedLine(first, { ...understood, covers: start }, night, reader);
+  if (asItIs.every(({ verdict }) => verdict.verdict === 'holds')) {
+    const what = start.length === 0 ? 'needs no cover' : `holds ${underWords(start, reader)} as it is`;
+    return {
+      understood,
+      judged: asItIs,
+      cautions: [],
+      reply: { headline: `${capitalised(names)} at ${at}: ${what}.`, sections: [{ lines: assumed }], private: false },
+    };
+  }
+  const hardeningIndex = state.hardened === false || state.stage === 'seedling' ? 0 : 1;
+  const plantings = crops.map((crop) => ({ crop, hardeningIndex: crop.hardens ? hardeningIndex : 0 }));
+  const verdictOf = (keys: readonly CoverKey[]) => {
+    const bed = night.under({ covers: keys });
+    return bed.kind === 'unsound' ? undefined : bedVerdict(plantings, keys, bed, night.windMPerS);
+  };
+  const holding = stacksThatHold(start, verdictOf);
+  const judgedBest = holding
+    .flatMap(({ keys }) => crops.map((crop) => judged(crop, keys, night, state)))
+    .filter((one) => 'verdict' in one);
+  const lines = holding.map(
+    ({ keys, worst }, index) => `${index === 0 ? 'Least trouble' : 'Or'}: ${stackLine(keys, worst, context)}`,
+  );
+  const headline =
+    holding[0] === undefined
+      ? `${capitalised(names)} at ${at}: no cover that I know makes it hold. Pick what is ready.`
+      : `${capitalised(names)} at ${at}: holds ${underWords(holding[0].keys, reader)}.`;
+  return {
+    understood,
+    judged: holding.length === 0 ? asItIs : judgedBest,
+    cautions: [],
+    reply: {
+      headline,
+      sections: [{ lines }, { lines: assumed }].filter((section) => section.lines.length > 0),
+      private: false,
+    },
+  };
+}
+
+function stackLine(keys: readonly CoverKey[], worst: BedVerdict['worst'], { reader }: AskContext): string {
+  return `${underWords(keys, reader).replace('under ', '')}: low about ${temperature(worst.organLowC, reader.units)}. ${oddsLine(worst.odds)}`;
+}
+
+/** Up to three stacks of one or, if none does, two more covers with which everything holds. */
+function stacksThatHold(
+  start: readonly CoverKey[],
+  verdictOf: (keys: readonly CoverKey[]) => BedVerdict | undefined,
+): BedVerdict[] {
+  const one = furtherCovers(start);
+  const found = holdingOf(one, verdictOf);
+  return found.length > 0
+    ? found
+    : holdingOf(
+        one.flatMap(({ keys }) => furtherCovers(keys)),
+        verdictOf,
+      );
+}
+
+function holdingOf(
+  further: readonly FurtherCover[],
+  verdictOf: (keys: readonly CoverKey[]) => BedVerdict | undefined,
+): BedVerdict[] {
+  const found: BedVerdict[] = [];
+  const seen = new Set<string>();
+  for (const { keys } of further) {
+    const name = [...keys].sort().join();
+    if (seen.has(name)) continue;
+    seen.add(name);
+    const verdict = verdictOf(keys);
+    if (verdict?.worst.verdict === 'holds') found.push(verdict);
+    if (found.length === MOST_SHOWN) break;
+  }
+  return found;
+}
