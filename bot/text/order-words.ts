@@ -22,7 +22,7 @@ function problemWords({ problem }: UnsoundOrder, outer: string, inner: string): 
     case 'over-high-tunnel':
       return `Nothing but snow goes over a high tunnel, so ${outer} cannot.`;
     case 'mat-inside':
-      return `A ${outer} is laid outside, over a frame or tunnel, not under ${inner}.`;
+      return `A ${inner} is laid on top of ${outer}, not under it.`;
     case 'litter-outside':
       return `Loose ${outer} lies on the crop or the soil, so ${inner} cannot lie under it.`;
     case 'frame-with-low-tunnel':
@@ -31,7 +31,5 @@ function problemWords({ problem }: UnsoundOrder, outer: string, inner: string): 
       return `More than one ${outer} does not fit over one bed.`;
     case 'hoops-outside':
       return 'Hoops hold up what lies over them: name them after the cover that they carry.';
-    case 'wrong-way-round':
-      return `${outer} cannot lie over ${inner}.`;
   }
 }

@@ -14,7 +14,6 @@ export const ORDER_PROBLEMS = [
   'frame-with-low-tunnel',
   'twice',
   'hoops-outside',
-  'wrong-way-round',
 ] as const;
 
 export type OrderProblem = (typeof ORDER_PROBLEMS)[number];
@@ -105,6 +104,20 @@ export function isUsualOrder(keys: readonly CoverKey[]): boolean {
   return firstClash(order) === undefined && isUsual(order);
 }
 
+/** Two of them that can lie neither way round, so that no order needs to be tried. */
+function cannotBeTogether(keys: readonly CoverKey[]): boolean {
+  return keys.some((one, index) =>
+    keys.slice(index + 1).some((other) => !mayLieInside(one, other) && !mayLieInside(other, one)),
+  );
+}
+
+function mayLieInside(outer: CoverKey, inner: CoverKey): boolean {
+  const outerKind = COVERS[outer].kind;
+  const innerKind = COVERS[inner].kind;
+  if (outerKind === 'hoops' || outerKind === 'jugs' || innerKind === 'hoops' || innerKind === 'jugs') return true;
+  return MAY_LIE_INSIDE[outerKind].includes(innerKind);
+}
+
 function nearestOrder(keys: readonly CoverKey[]): readonly CoverKey[] | undefined {
   const order = possibleOrders(withoutJugs(keys), () => true, 1)[0];
   return order && withJugs(order, keys);
@@ -141,23 +154,20 @@ function clashOfLast(keys: readonly CoverKey[]): Clash | undefined {
   if (most !== undefined && outside.filter((key) => COVERS[key].kind === kind).length >= most) {
     return { problem: 'twice', between: [last, last] };
   }
-  if (isSoft(last) && hasIdleHoops(outside)) return { problem: 'hoops-outside', between: ['hoops', last] };
+  if ((isSoft(last) || isStructure(last)) && hasIdleHoops(outside))
+    return { problem: 'hoops-outside', between: ['hoops', last] };
   for (const outer of outside) {
-    const outerKind = COVERS[outer].kind;
-    if (outerKind === 'hoops' || outerKind === 'jugs' || MAY_LIE_INSIDE[outerKind].includes(kind)) continue;
-    return { problem: pairProblem(outerKind, kind), between: [outer, last] };
+    if (!mayLieInside(outer, last)) return { problem: pairProblem(COVERS[outer].kind, kind), between: [outer, last] };
   }
   return undefined;
 }
 
-function pairProblem(outer: CoverInOrder, inner: CoverInOrder): OrderProblem {
+function pairProblem(outer: CoverKind, inner: CoverKind): OrderProblem {
   if (inner === 'snow') return 'snow-under-cover';
   if (inner === 'high-tunnel') return 'over-high-tunnel';
   if (outer === 'litter') return 'litter-outside';
   if (inner === 'mat') return 'mat-inside';
-  const both = [outer, inner];
-  if (both.includes('frame') && both.includes('low-tunnel')) return 'frame-with-low-tunnel';
-  return 'wrong-way-round';
+  return 'frame-with-low-tunnel';
 }
 
 /** Hoops hold up what lies directly outside of them; straw needs none, and two sets hold no better than one. */
@@ -169,7 +179,7 @@ function hoopsClash(outside: readonly CoverKey[]): Clash | undefined {
   return undefined;
 }
 
-/** Hoops that stand under nothing soft: then nothing soft lies further in, or it would hang on them. */
+/** Hoops that stand under nothing soft: then only straw lies further in, as what is soft would hang on them. */
 function hasIdleHoops(outside: readonly CoverKey[]): boolean {
   return outside.some((key, index) => {
     if (key !== 'hoops') return false;
@@ -222,7 +232,7 @@ function possibleOrders(
   accept: (order: readonly CoverKey[]) => boolean,
   most: number,
 ): readonly (readonly CoverKey[])[] {
-  if (keys.length > MOST_KEYS) return [];
+  if (keys.length > MOST_KEYS || cannotBeTogether(keys)) return [];
   const found: (readonly CoverKey[])[] = [];
   const extend = (order: readonly CoverKey[], left: readonly CoverKey[]): void => {
     if (found.length >= most) return;

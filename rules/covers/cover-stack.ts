@@ -26,12 +26,14 @@ const HIGH_TUNNEL_HEIGHT_M = 2;
 const HOOP_HEIGHT_M = 0.35;
 const LAID_HEIGHT_M = 0.15;
 const LITTER_HEIGHT_M = 0.1;
+/** Half of a household blanket: thinner covers are nearly as cold below as above (judgement). */
+const COLD_TOUCH_BELOW_M2K_PER_W = 0.1;
 const ALWAYS = { from: new Date(-8.64e15), to: new Date(8.64e15) } as const;
 
 export interface StackOptions {
   /** The frame as built; the common one when absent. */
   readonly frame?: FrameBuild;
-  /** Depth where snow is among the covers; 5 cm when absent. [m, 0.02…3] */
+  /** Depth where snow is among the covers; 5 cm when absent. [m, 0…10; less than 2 cm counts as none] */
   readonly snowDepthM?: number;
   /** Snow fell within a day; settled, the worse blanket, when absent. */
   readonly snowIsFresh?: boolean;
@@ -62,7 +64,7 @@ export interface SoundStack {
   readonly day: CoverStack;
   /** What comes off by day. */
   readonly takenOffByDay: readonly CoverKey[];
-  /** A cover lies on the leaves: those it touches run as cold as the cover. */
+  /** A thin cover lies on the leaves: those it touches run as cold as the cover. What insulates is as warm below as they are. */
   readonly touchesLeaves: boolean;
   /** Sun that reaches the crop by day, square on. [0…1] */
   readonly sunTransmittedFraction: number;
@@ -102,7 +104,9 @@ export function coverStack(keys: readonly CoverKey[], options: StackOptions = {}
     night,
     day,
     takenOffByDay: plan.snow ? [] : keys.filter(comesOffByDay),
-    touchesLeaves: parts.some(({ base, held }) => !held && (base === undefined || COVERS[base].kind === 'litter')),
+    touchesLeaves: night.layers.some(
+      (layer) => layer.contactWPerM2K > 0 && layer.resistanceM2KPerW < COLD_TOUCH_BELOW_M2K_PER_W,
+    ),
     sunTransmittedFraction: sunTransmittedFraction(day),
     notes: stackNotes(keys, options, parts.length < allParts.length),
   };
@@ -210,7 +214,7 @@ function isIdle(over: CoverKey | undefined): boolean {
 }
 
 function refuseOddOptions({ snowDepthM = 0, waterKgPerM2 = 0 }: StackOptions): void {
-  if (!(snowDepthM >= 0 && snowDepthM <= 3)) throw new RangeError(`snowDepthM ${snowDepthM} is outside 0…3`);
+  if (!(snowDepthM >= 0 && snowDepthM <= 10)) throw new RangeError(`snowDepthM ${snowDepthM} is outside 0…10`);
   if (!(waterKgPerM2 >= 0 && waterKgPerM2 <= 200)) {
     throw new RangeError(`waterKgPerM2 ${waterKgPerM2} is outside 0…200`);
   }

@@ -76,12 +76,13 @@ export function touchingSkin(outer: Skin, inner: Skin, gapM2KPerW: number = TOUC
  * @param skin - The cover below.
  * @param addition - What lies on it.
  * @param top - The same as a skin of its own, for what wind it lets through.
+ * @param isPressed - The cover below lies on the leaves.
  *
  * @remarks
- * What lies on fabric takes the wind off it, and holes in film are shut by it: half of what these let in would be more than a
- * blanket alone does (judgement).
+ * What lies on held-up fabric takes the wind off it; fabric pressed on the leaves, and holes in film, are shut by it and leak
+ * as it does alone: half of what these let in would be more (judgement).
  */
-export function coveredSkin(skin: Skin, addition: NightAddition, top: Skin): Skin {
+export function coveredSkin(skin: Skin, addition: NightAddition, top: Skin, isPressed: boolean): Skin {
   return {
     ...skin,
     longwaveTransmittedDryFraction: 0,
@@ -89,7 +90,7 @@ export function coveredSkin(skin: Skin, addition: NightAddition, top: Skin): Ski
     longwaveTransmittedWetFraction: 0,
     resistanceM2KPerW: skin.resistanceM2KPerW + addition.resistanceM2KPerW,
     heatCapacityJPerM2K: skin.heatCapacityJPerM2K + addition.heatCapacityJPerM2K,
-    ...leaksUnder(top, skin),
+    ...leaksUnder(top, skin, isPressed),
     sunTransmittedFraction: 0,
     sunAbsorbedFraction: 0.5,
   };
@@ -102,9 +103,9 @@ export function isPorous(skin: Skin): boolean {
 
 type Leaks = Pick<Skin, 'leak0MmPerS' | 'leak1MmPerM' | 'leak2MmSPerM2' | 'leakMmPerSK'>;
 
-function leaksUnder(top: Skin, skin: Skin): Leaks {
+function leaksUnder(top: Skin, skin: Skin, isPressed: boolean): Leaks {
   const { leak1MmPerM, leak2MmSPerM2 } = top;
-  if (skin.leak1MmPerM >= HOLED_FROM_MM_PER_M) {
+  if (skin.leak1MmPerM >= HOLED_FROM_MM_PER_M || (isPressed && isPorous(skin))) {
     return { leak0MmPerS: top.leak0MmPerS, leak1MmPerM, leak2MmSPerM2, leakMmPerSK: top.leakMmPerSK };
   }
   const leak0MmPerS = NIGHT_ADDITION_LEAK_SHARE * skin.leak0MmPerS;

@@ -46,7 +46,7 @@ export function partSkin(part: StackPart, frame: FrameBuild): PartSkin {
   const top = touching(leaving.map((key) => softSkin(key, laid)));
   if (below === undefined || top === undefined) return { night: onlyOf(below ?? top) };
   const addition = additionOf(leaving);
-  const night = coveredSkin(below, addition, top);
+  const night = coveredSkin(below, addition, top, laid);
   return isPorous(below) ? { night } : { night, topped: { below, addition } };
 }
 
