@@ -22,8 +22,8 @@ import { noForecast } from './no-forecast.ts';
 import { mayBeNwsArea } from './nws-area.ts';
 import { withPast } from './past.ts';
 
-/** With less weather than this before sunset the warmth that the soil has stored is a guess. */
-const WANTED_BEFORE_SUNSET_H = 6;
+/** With less weather behind it than a whole day the warmth that the soil has stored is a guess. */
+const WANTED_PAST_H = 24;
 /** The service that tells of days gone by. */
 const TELLS_THE_PAST: ForecastService = 'openmeteo';
 
@@ -53,7 +53,7 @@ export class Desk implements ForecastDesk {
     this.#memory = parts.memory ?? new ForecastMemory();
   }
 
-  /** A second service is asked when wished, when the first is old, or when it tells too little of the day before the night. */
+  /** A second service is asked when wished, when the first is old, or when a night is wished and the first tells too little past. */
   async forecastFor(place: ForecastPlace, now: Date, wish: ForecastWish = {}): Promise<HourlyForecast> {
     const question = { place, now, night: wish.night };
     const order = this.#orderFor(place);
@@ -61,7 +61,7 @@ export class Desk implements ForecastDesk {
     const first = await this.#firstGood(order, question, failures);
     if (first === undefined) return this.#stored(question, failures);
     const main = { ...first, notes: [...first.notes, ...fellBack(failures, first.service)] };
-    const late = wish.night !== undefined && startsLate(main, wish.night);
+    const late = wish.night !== undefined && startsLate(main, now);
     const old = isOld(main, now);
     if (!late && !old && wish.compare !== true) return main;
     const rest = order.slice(order.indexOf(main.service) + 1);
@@ -142,8 +142,8 @@ function fellBack(failures: readonly ForecastServiceError[], to: ForecastService
     .map(({ service, code }) => ({ code: 'fell-back', from: service, to, because: code }));
 }
 
-function startsLate(forecast: HourlyForecast, night: ForecastNight): boolean {
-  return night.sunset.getTime() - forecast.first.getTime() < WANTED_BEFORE_SUNSET_H * MS_PER_H;
+function startsLate(forecast: HourlyForecast, now: Date): boolean {
+  return now.getTime() - forecast.first.getTime() < WANTED_PAST_H * MS_PER_H;
 }
 
 function pastFirst(services: readonly ForecastService[]): readonly ForecastService[] {

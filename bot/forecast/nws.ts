@@ -63,7 +63,8 @@ export class NwsSource implements ForecastSource, WarningSource {
     const point = pointOf(place);
     const known = this.#spots.get(point);
     if (remembered && known !== undefined && this.#clockMs() - known.resolvedAtMs < RESOLVE_AFTER_MS) return known;
-    const answer = await this.#transport.get('nws', `/points/${point}`, HEADERS);
+    const asked = known === undefined ? HEADERS : { ...HEADERS, 'cache-control': 'no-cache' };
+    const answer = await this.#transport.get('nws', `/points/${point}`, asked);
     const spot = { ...this.#resolved(answer), resolvedAtMs: this.#clockMs() };
     this.#spots.set(point, spot);
     return spot;

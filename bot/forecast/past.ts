@@ -30,7 +30,7 @@ export function withPast(forecast: HourlyForecast, other: HourlyForecast): Hourl
     credits: allCredits(forecast, other),
     notes: foreign
       ? [...forecast.notes, { code: 'past-from-other-service', service: other.service, hours }]
-      : [...forecast.notes, ...other.notes.filter((note) => note.code === 'past-from-other-service')],
+      : forecast.notes,
   };
 }
 

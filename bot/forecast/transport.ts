@@ -124,6 +124,7 @@ class Line {
   readonly #dispatcher: Dispatcher;
   readonly #pauses: Pauses;
   readonly #base: URL;
+  readonly #userAgent: string;
 
   constructor(service: ForecastService, agent: Agent, options: TransportOptions) {
     const clockMs = options.clockMs ?? (() => performance.now());
@@ -132,6 +133,7 @@ class Line {
     this.#service = service;
     this.#options = options;
     this.#base = new URL(options.bases[service]);
+    this.#userAgent = `Eiderdown/0.1 (${options.contact.replace(/[^ -~]/g, '')})`;
     this.#pauses = new Pauses(service, clockMs);
     this.#dispatcher = agent.compose(
       politeness({
@@ -173,7 +175,7 @@ class Line {
         origin: this.#base.origin,
         path,
         method: 'GET',
-        headers: { 'user-agent': `Eiderdown/0.1 (${this.#options.contact})`, 'accept-encoding': 'gzip', ...headers },
+        headers: { 'user-agent': this.#userAgent, 'accept-encoding': 'gzip', ...headers },
       });
       const wire = Buffer.from(await response.body.arrayBuffer());
       const modifiedAt = Date.parse(first(response.headers['last-modified']));

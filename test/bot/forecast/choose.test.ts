@@ -31,9 +31,9 @@ it('brings the night from the American grid through to its low', async () => {
   const { summary, notes, spinUpH } = nightWeather(forecast, FIXTURE_NIGHT, FIXTURE_NOW);
   expect(forecast.service).toBe('nws');
   expect(summary).toMatchObject({ lowC: -9.5, lowAt: new Date('2026-01-21T11:00:00Z') });
-  expect(notes.map(({ code }) => code)).toEqual(['lowered-to-service-low']);
-  expect(spinUpH).toBeCloseTo(10.4, 1);
-  expect(services.requests).toHaveLength(2);
+  expect(notes.map(({ code }) => code)).toEqual(['past-from-other-service', 'gaps-filled', 'lowered-to-service-low']);
+  expect(spinUpH).toBeCloseTo(47.4, 1);
+  expect(services.requests).toHaveLength(3);
 });
 
 it('turns to MET Norway when the American service is broken, and to Open-Meteo for the hours of the day', async () => {

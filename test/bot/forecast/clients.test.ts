@@ -53,7 +53,9 @@ it('asks for the point once a week', async () => {
   expect(services.seen('/points/')).toHaveLength(2);
 });
 
-it('looks the point up again when its grid has moved', async () => {
+it('looks the point up again when its grid has moved, even though the old answer could still be kept', async () => {
+  const lasting = { ...GEO, 'cache-control': 'public, max-age=86400' };
+  services.script('/points/', { headers: lasting, body: JSON.stringify(changed('nws-point.json')) });
   await nws.forecastFor(FIXTURE_PLACE, FIXTURE_NOW);
   services.script('/gridpoints/XYZ/11,22', {
     status: 404,

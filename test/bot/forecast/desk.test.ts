@@ -38,11 +38,15 @@ class Scripted implements ForecastSource {
   }
 }
 
+/** A day that has gone by before the usual cooling night. */
+const withDayBefore = (night: readonly number[]) => [...even(24, 5), ...night];
+const THE_DAY_BEFORE = '2026-01-19T12:00:00Z';
+
 function good(
   service: ForecastService,
   more: Partial<HourlyForecast> = {},
-  screenC = coolingNight(),
-  first?: string,
+  screenC = withDayBefore(coolingNight()),
+  first = THE_DAY_BEFORE,
 ): HourlyForecast {
   const credits = [{ text: service, url: 'https://example.org/' }];
   return forecastOf({ screenC, wind10MPerS: even(screenC.length, 1) }, first, { service, credits, ...more });
@@ -125,7 +129,7 @@ it('keeps to the order that the host has set', async () => {
 });
 
 it('passes over a service that does not reach the wished night', async () => {
-  const { front } = desk({ nws: good('nws', {}, coolingNight(20)) });
+  const { front } = desk({ nws: good('nws', {}, withDayBefore(coolingNight(20))) });
   const { service, notes } = await front.forecastFor(OMAHA, FIXTURE_NOW, { night: FIXTURE_NIGHT });
   expect(service).toBe('metno');
   expect(notes).toContainEqual({ code: 'fell-back', from: 'nws', to: 'metno', because: 'too-short' });
@@ -175,7 +179,7 @@ it('asks a second service when the first is old, and takes the newer one', async
 });
 
 it('takes the colder of two that differ by more than 3 K, and says so', async () => {
-  const colder = coolingNight().map((value) => value - 3.5);
+  const colder = withDayBefore(coolingNight()).map((value) => value - 3.5);
   const { front } = desk({ metno: good('metno', {}, colder) });
   const { service, notes, credits } = await front.forecastFor(OMAHA, FIXTURE_NOW, {
     night: FIXTURE_NIGHT,
@@ -187,14 +191,14 @@ it('takes the colder of two that differ by more than 3 K, and says so', async ()
 });
 
 it('keeps the first, and says how mild the other is, when the first is the colder one', async () => {
-  const milder = coolingNight().map((value) => value + 4);
+  const milder = withDayBefore(coolingNight()).map((value) => value + 4);
   const { front } = desk({ metno: good('metno', {}, milder) });
   const { service, notes } = await front.forecastFor(OMAHA, FIXTURE_NOW, { night: FIXTURE_NIGHT, compare: true });
   expect([service, notes]).toEqual(['nws', [{ code: 'services-differ', other: 'metno', lowC: -6, otherLowC: -2 }]]);
 });
 
 it('keeps the first without a word when two agree within 3 K', async () => {
-  const near = coolingNight().map((value) => value - 2.9);
+  const near = withDayBefore(coolingNight()).map((value) => value - 2.9);
   const { front, metno } = desk({ metno: good('metno', {}, near) });
   expect(await front.forecastFor(OMAHA, FIXTURE_NOW, { night: FIXTURE_NIGHT, compare: true })).toMatchObject({
     service: 'nws',
@@ -203,12 +207,12 @@ it('keeps the first without a word when two agree within 3 K', async () => {
   expect(metno.asked).toBe(1);
 });
 
-it('borrows the hours of the day from Open-Meteo when a forecast begins shortly before the night', async () => {
+it('borrows the past from Open-Meteo when a forecast tells less than a day of it', async () => {
   const bare = good('metno', {}, coolingNight().slice(8), '2026-01-20T20:00:00Z');
   const { front, openmeteo } = desk({ metno: bare });
   const forecast = await front.forecastFor(BERGEN, FIXTURE_NOW, { night: FIXTURE_NIGHT });
-  expect(forecast).toMatchObject({ service: 'metno', first: new Date('2026-01-20T12:00:00Z'), hours: 40 });
-  expect(forecast.notes).toEqual([{ code: 'past-from-other-service', service: 'openmeteo', hours: 8 }]);
+  expect(forecast).toMatchObject({ service: 'metno', first: new Date(THE_DAY_BEFORE), hours: 64 });
+  expect(forecast.notes).toEqual([{ code: 'past-from-other-service', service: 'openmeteo', hours: 32 }]);
   expect(forecast.credits.map(({ text }) => text)).toEqual(['metno', 'openmeteo']);
   openmeteo.answer = 'unavailable';
   const alone = await desk({ metno: bare, openmeteo: 'unavailable' }).front.forecastFor(BERGEN, FIXTURE_NOW, {
@@ -222,7 +226,7 @@ it('remembers the hours of its own earlier answers', async () => {
   await front.forecastFor(BERGEN, FIXTURE_NOW);
   metno.answer = good('metno', {}, coolingNight().slice(8), '2026-01-20T20:00:00Z');
   const forecast = await front.forecastFor(BERGEN, FIXTURE_NOW, { night: FIXTURE_NIGHT });
-  expect(forecast).toMatchObject({ first: new Date('2026-01-20T12:00:00Z'), hours: 40, notes: [] });
+  expect(forecast).toMatchObject({ first: new Date(THE_DAY_BEFORE), hours: 64, notes: [] });
   expect(openmeteo.asked).toBe(0);
 });
 

@@ -58,6 +58,13 @@ it('names the program and how to reach its operator, and asks for packed answers
   expect(services.requests[0]?.headers['accept-encoding']).toBe('gzip');
 });
 
+it('writes only plain characters into its name, whatever the contact holds', async () => {
+  await transport.close();
+  transport = connect({ contact: 'gärtner@example.org\r\nx: 1' });
+  await transport.get('metno', MET);
+  expect(services.requests[0]?.headers['user-agent']).toBe('Eiderdown/0.1 (grtner@example.orgx: 1)');
+});
+
 it('unpacks a packed answer', async () => {
   services.script(MET.slice(0, 20), { body: '{"a":1}', headers: JSON_HEADERS, gzip: true });
   expect(answerJson('metno', await transport.get('metno', MET))).toEqual({ a: 1 });
