@@ -14,21 +14,19 @@ export async function appliedMigrations<Tables>(db: Kysely<Tables>): Promise<rea
 }
 
 /** Refuses a database that a newer program has written, before anything touches it. */
-export function refuseNewer(applied: readonly string[], known: Migrations = MIGRATIONS): void {
+export function refuseNewer(applied: readonly string[], known: Migrations = MIGRATIONS, what = 'database'): void {
   const unknown = applied.filter((name) => !(name in known));
   if (unknown.length === 0) return;
   throw new StoreProblem(
     'newer-schema',
-    `The database was written by a newer Eiderdown (it has ${unknown.join(', ')}); nothing was changed. Start that version or a later one.`,
+    `The ${what} was written by a newer Eiderdown (it has ${unknown.join(', ')}); nothing was changed. Use that version or a later one.`,
   );
 }
 
-/** Brings a database up to date, or up to one migration. Programs that start together wait for each other. */
-export async function migrate<Tables>(
-  db: Kysely<Tables>,
-  known: Migrations = MIGRATIONS,
-  upTo?: string,
-): Promise<void> {
+/** Brings a database up to date; one that is already is not even locked. Programs that start together wait for each other. */
+export async function migrate<Tables>(db: Kysely<Tables>, known: Migrations = MIGRATIONS): Promise<void> {
+  const applied = await appliedMigrations(db);
+  if (Object.keys(known).every((name) => applied.includes(name))) return;
   const migrator = new Migrator({
     db,
     provider: { getMigrations: async () => ({ ...known }) },
@@ -37,7 +35,7 @@ export async function migrate<Tables>(
     // Order by name alone: a board without a battery clock may date a later migration earlier, and must still start.
     allowUnorderedMigrations: true,
   });
-  const { error } = await (upTo === undefined ? migrator.migrateToLatest() : migrator.migrateTo(upTo));
+  const { error } = await migrator.migrateToLatest();
   if (error === undefined) return;
   refuseNewer(await appliedMigrations(db), known);
   throw error instanceof StoreProblem

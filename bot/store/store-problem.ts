@@ -4,6 +4,7 @@ export const STORE_PROBLEM_CODES = [
   'not-durable',
   'not-a-database',
   'newer-schema',
+  'older-schema',
   'already-running',
   'unreachable',
   'busy',

@@ -5,7 +5,11 @@ const PROBLEMS: readonly (readonly [words: string, code: StoreProblemCode, messa
   ['CHECK constraint failed', 'bad-value', 'A value to be stored lies outside what is allowed.'],
   ['FOREIGN KEY constraint failed', 'not-found', 'What this belongs to is no longer kept.'],
   ['UNIQUE constraint failed: site.member_id, site.name_key', 'name-taken', 'A site of that name is already kept.'],
-  ['UNIQUE constraint failed: bed.site_id, bed.name_key', 'name-taken', 'A bed of that name is already kept there.'],
+  [
+    'UNIQUE constraint failed: bed.member_id, bed.site_id, bed.name_key',
+    'name-taken',
+    'A bed of that name is already kept there.',
+  ],
   ['database is locked', 'busy', 'Another program has held the database file too long; try again.'],
   ['database or disk is full', 'full', 'The disk is full; nothing was changed. Make room and it goes on.'],
   ['file is not a database', 'not-a-database', 'The file is not an SQLite database; name another one.'],

@@ -41,34 +41,7 @@ export class KeptDeliveries implements Deliveries {
   }
 
   async claim(wish: ClaimWish): Promise<readonly Claim[]> {
-    const clock = CLOCK_MS[this.#engine];
-    const now = wish.now.getTime();
-    const rows = await this.#db
-      .with('claimable', (db) =>
-        db
-          .selectFrom('delivery')
-          .select(['place_id', 'night', 'kind'])
-          .where(OPEN)
-          .where('due_ms', '<=', now)
-          .where('give_up_ms', '>', now)
-          .where('lease_ms', '<=', clock)
-          .orderBy('due_ms')
-          .limit(wish.limit)
-          .$if(this.#engine === 'postgres', (query) => query.forUpdate().skipLocked()),
-      )
-      .updateTable('delivery')
-      .set((eb) => ({
-        state: 'sending' as const,
-        worker: wish.worker,
-        attempts: eb('attempts', '+', 1),
-        first_claimed_ms: eb.fn.coalesce('first_claimed_ms', clock),
-        claimed_ms: clock,
-        lease_ms: sql<number>`${clock} + cast(${Math.round(wish.leaseS * 1000)} as bigint)`,
-      }))
-      .where(OPEN)
-      .where(sql<boolean>`(place_id, night, kind) in (select place_id, night, kind from claimable)`)
-      .returningAll()
-      .execute();
+    const rows = await claimStatement(this.#db, this.#engine, wish).execute();
     return rows.map(claimFrom).toSorted((a, b) => a.dueAt.getTime() - b.dueAt.getTime());
   }
 
@@ -130,6 +103,7 @@ export class KeptDeliveries implements Deliveries {
       .where('place_id', '=', placeId)
       .where('night', '=', night)
       .orderBy('due_ms')
+      .orderBy('kind')
       .execute();
     return rows.map(deliveryFrom);
   }
@@ -159,13 +133,45 @@ export class KeptDeliveries implements Deliveries {
   }
 }
 
-export async function deliveriesTo(db: Db, placeId: string): Promise<readonly Delivery[]> {
+/** One statement, so that no row is picked by two workers; on PostgreSQL a row that another is just picking is skipped. */
+export function claimStatement(db: Db, engine: Engine, wish: ClaimWish) {
+  const clock = CLOCK_MS[engine];
+  const now = wish.now.getTime();
+  return db
+    .with('claimable', (cte) =>
+      cte
+        .selectFrom('delivery')
+        .select(['place_id', 'night', 'kind'])
+        .where(OPEN)
+        .where('due_ms', '<=', now)
+        .where('give_up_ms', '>', now)
+        .where('lease_ms', '<=', clock)
+        .orderBy('due_ms')
+        .limit(wish.limit)
+        .$if(engine === 'postgres', (query) => query.forUpdate().skipLocked()),
+    )
+    .updateTable('delivery')
+    .set((eb) => ({
+      state: 'sending' as const,
+      worker: wish.worker,
+      attempts: eb('attempts', '+', 1),
+      first_claimed_ms: eb.fn.coalesce('first_claimed_ms', clock),
+      claimed_ms: clock,
+      lease_ms: sql<number>`${clock} + cast(${Math.round(wish.leaseS * 1000)} as bigint)`,
+    }))
+    .where(OPEN)
+    .where(sql<boolean>`(place_id, night, kind) in (select place_id, night, kind from claimable)`)
+    .returningAll();
+}
+
+export async function deliveriesTo(db: Db, placeIds: readonly string[]): Promise<readonly Delivery[]> {
   const rows = await db
     .selectFrom('delivery')
     .selectAll()
-    .where('place_id', '=', placeId)
+    .where('place_id', 'in', placeIds)
     .orderBy('night')
     .orderBy('due_ms')
+    .orderBy('kind')
     .execute();
   return rows.map(deliveryFrom);
 }

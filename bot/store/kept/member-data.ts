@@ -33,22 +33,28 @@ export async function exportMember(pool: Db, memberId: string): Promise<MemberEx
         predictions: await predictionsOf(db, memberId),
         outcomes: await outcomesOf(db, memberId),
         covered: await marksOf(db, memberId),
-        deliveries: await deliveriesTo(db, directPlace(memberId)),
+        deliveries: await deliveriesTo(db, await ownPlaces(db, memberId)),
       };
     });
+}
+
+/** Where only this member is written to. */
+async function ownPlaces(db: Db, memberId: string): Promise<readonly string[]> {
+  const direct = await db
+    .selectFrom('channel')
+    .select('id')
+    .where('kind', '=', 'direct')
+    .where('started_by', '=', memberId)
+    .execute();
+  return [directPlace(memberId), ...direct.map((channel) => channel.id)];
 }
 
 /** A club's channel outlives the member who started it; the member's own direct messages do not. */
 export async function eraseMember(pool: Db, engine: Engine, memberId: string): Promise<boolean> {
   const erased = await pool.transaction().execute(async (db) => {
-    const direct = await db
-      .deleteFrom('channel')
-      .where('kind', '=', 'direct')
-      .where('started_by', '=', memberId)
-      .returning('id')
-      .execute();
-    const places = [directPlace(memberId), ...direct.map((channel) => channel.id)];
+    const places = await ownPlaces(db, memberId);
     await db.deleteFrom('delivery').where('place_id', 'in', places).execute();
+    await db.deleteFrom('channel').where('id', 'in', places).execute();
     await db.deleteFrom('channel_member').where('member_id', '=', memberId).execute();
     const member = await db.deleteFrom('member').where('id', '=', memberId).executeTakeFirst();
     return member.numDeletedRows > 0n;

@@ -75,7 +75,7 @@ function bedTable(db: Kysely<unknown>): Building {
       .addColumn('hardening_note', 'text')
       .addColumn('covers_since_ms', INSTANT, (c) => c.notNull())
       .addColumn('since_ms', INSTANT, (c) => c.notNull())
-      .addUniqueConstraint('bed_name', ['site_id', 'name_key'])
+      .addUniqueConstraint('bed_name', ['member_id', 'site_id', 'name_key'])
       .addUniqueConstraint('bed_owner', ['member_id', 'id'])
       // Both columns together: a bed cannot lie on another member's site.
       .addForeignKeyConstraint('bed_site', ['member_id', 'site_id'], 'site', ['member_id', 'id'], (f) =>

@@ -1,0 +1,59 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { setTimeout as pause } from 'node:timers/promises';
+import { fileURLToPath } from 'node:url';
+
+const COMPILED = new URL('../../../dist/', import.meta.url);
+
+/** A program of ours in a process of its own, run from what `npm run check` has compiled. */
+export class Child {
+  readonly ended: Promise<number | null>;
+  readonly #process: ChildProcess;
+  #output = '';
+  #complaints = '';
+
+  constructor(program: string, args: readonly string[], environment: Readonly<Record<string, string>> = {}) {
+    const file = fileURLToPath(new URL(program, COMPILED));
+    if (!existsSync(file)) throw new Error(`${program} is not compiled; "npm run check" does it.`);
+    this.#process = spawn(process.execPath, [file, ...args], { env: { ...process.env, ...environment } });
+    this.#process.stdout?.setEncoding('utf8').on('data', (text: string) => {
+      this.#output += text;
+    });
+    this.#process.stderr?.setEncoding('utf8').on('data', (text: string) => {
+      this.#complaints += text;
+    });
+    this.ended = new Promise((resolve) => this.#process.once('close', resolve));
+  }
+
+  /** Complete lines written so far. */
+  get lines(): readonly string[] {
+    return this.#output.split('\n').slice(0, -1);
+  }
+
+  get complaints(): string {
+    return this.#complaints;
+  }
+
+  /** Waits for a line; false if the process ends without it. */
+  says(line: string): Promise<boolean> {
+    return this.#waitUntil(() => this.lines.includes(line));
+  }
+
+  saysAnything(): Promise<boolean> {
+    return this.#waitUntil(() => this.lines.length > 0);
+  }
+
+  async #waitUntil(isSo: () => boolean): Promise<boolean> {
+    let running = true;
+    const ended = this.ended.then(() => {
+      running = false;
+    });
+    while (running && !isSo()) await Promise.race([ended, pause(5)]);
+    return isSo();
+  }
+
+  async kill(): Promise<void> {
+    this.#process.kill('SIGKILL');
+    await this.ended;
+  }
+}
