@@ -1,0 +1,139 @@
+import { type Crop, cropById, orderProblem } from '../../../rules/index.ts';
+import type { Button, Reply } from '../../chat/reply.ts';
+import { nearestCrops } from '../../language/nearest-crops.ts';
+import type { Understood } from '../../language/understood.ts';
+import type { Vocabulary } from '../../language/vocabulary.ts';
+import { orderSentence } from '../../text/order-words.ts';
+import { list, saidBack } from '../../text/phrases.ts';
+import { cropWord } from '../../text/reader.ts';
+import { degrees, temperature } from '../../text/units.ts';
+import type { Answered, AskContext } from './answered.ts';
+import { COLDEST_ASKED_C, WARMEST_ASKED_C } from './asked-night.ts';
+import { compareAnswer } from './compare-covers.ts';
+import { cautionAnswer, dayRuleAnswer, declinedAnswer } from './guidance.ts';
+import { howColdAnswer } from './how-cold.ts';
+import { refused } from './refused.ts';
+import { surviveAnswer } from './survive.ts';
+import { understoodLine } from './understood-line.ts';
+import { whatCoverAnswer } from './what-cover.ts';
+import { whichCropsAnswer } from './which-crops.ts';
+
+/** Buttons of a question asked back begin with this; the rest is the answer to give. */
+export const ANSWER_BUTTON = 'answer:';
+
+/** The answer to what was understood, with the line that says back what that was. Never a verdict on what was not asked. */
+export function answerQuestion(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
+  const answered = plainAnswer(understood, vocabulary, context);
+  const line = understoodLine(understood, context.reader);
+  if (line === undefined || understood.intent === 'decline') return answered;
+  const { reply } = answered;
+  return { ...answered, reply: { ...reply, sections: [...reply.sections, { lines: [line] }] } };
+}
+
+function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
+  if (understood.intent === 'caution') return cautionAnswer(understood);
+  if (understood.intent === 'decline') return declinedAnswer(understood);
+  const problem = problemAnswer(understood, context);
+  if (problem !== undefined) return problem;
+  if (understood.intent === 'unknown-crop') return unknownCropAnswer(understood, vocabulary, context);
+  if (understood.missing !== undefined && understood.missing !== 'place') return askedBack(understood, context);
+  return byIntent(understood, context);
+}
+
+function byIntent(understood: Understood, context: AskContext): Answered {
+  const crops = understood.crops.flatMap(({ id }) => cropById(id) ?? []);
+  const { night } = context;
+  switch (understood.intent) {
+    case 'survive':
+      return night === undefined ? askedBack(understood, context) : surviveAnswer(understood, crops, context, night);
+    case 'what-cover':
+      return night === undefined ? askedBack(understood, context) : whatCoverAnswer(understood, crops, context, night);
+    case 'which-crops':
+      return night === undefined ? askedBack(understood, context) : whichCropsAnswer(understood, crops, context, night);
+    case 'how-cold':
+      return howColdAnswer(understood, crops, context);
+    case 'compare-covers':
+      return compareAnswer(understood, crops, context);
+    case 'vent':
+    case 'close':
+    case 'pick':
+      return dayRuleAnswer(understood, context);
+    case 'season':
+      return refused(understood, 'For that I need your place: set it with "site", then ask again.');
+    case 'caution':
+    case 'unknown-crop':
+    case 'decline':
+      return declinedAnswer(understood);
+  }
+}
+
+function problemAnswer(understood: Understood, { reader }: AskContext): Answered | undefined {
+  const { problem, lowC, temperature: said, covers } = understood;
+  if (problem === 'unknown-cover') {
+    const names = list(understood.unknownCovers.map((each) => `"${saidBack(each)}"`));
+    return refused(understood, `I do not know ${names} as a cover, so I give no verdict.`, [
+      'I know row cover, sheet, blanket, quilt, tarp, straw, snow, low tunnel, cold frame and high tunnel.',
+    ]);
+  }
+  if (problem === 'impossible-stack') {
+    const unsound = orderProblem(covers ?? []);
+    if (unsound !== undefined) return refused(understood, orderSentence(unsound, reader));
+  }
+  if (problem === 'impossible-cold' || problem === 'impossible-heat') return declinedAnswer(understood);
+  const lowest = lowC ?? 0;
+  if (lowest < COLDEST_ASKED_C || lowest > WARMEST_ASKED_C) {
+    const value = said === undefined ? '' : `${said.value} °${said.unit} is `;
+    const range = `${degrees(COLDEST_ASKED_C, reader.units)} and ${temperature(WARMEST_ASKED_C, reader.units)}`;
+    return refused(understood, `${value}outside what I can reckon with: name a low between ${range}.`);
+  }
+  return undefined;
+}
+
+function unknownCropAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
+  const [said = 'that'] = understood.unknownCrops;
+  const nearest = nearestCrops(said, vocabulary.crops).flatMap((id) => cropById(id) ?? []);
+  const names = list(
+    nearest.map((crop) => cropWord(crop, context.reader)),
+    'or',
+  );
+  return refused(understood, `"${saidBack(said, 40)}" is not in my table, so I give no verdict.`, [
+    `Nearest in the table: ${names}.`,
+  ]);
+}
+
+/** One short question for the one thing that matters, with buttons where there are choices. */
+function askedBack(understood: Understood, context: AskContext): Answered {
+  const { headline, buttons } = question(understood, context);
+  const reply: Reply = {
+    headline,
+    sections: [],
+    private: false,
+    refused: true,
+    ...(buttons.length > 0 && { buttons }),
+  };
+  return { understood, judged: [], cautions: [], reply };
+}
+
+function question(understood: Understood, context: AskContext): { headline: string; buttons: readonly Button[] } {
+  const plain = (headline: string) => ({ headline, buttons: [] });
+  switch (understood.missing ?? 'temperature') {
+    case 'crop':
+      return plain('Which crop is it?');
+    case 'crop-choice': {
+      const choices = understood.choices.flatMap((id) => cropById(id) ?? []);
+      return { headline: 'Which one is it?', buttons: choices.slice(0, 5).map((crop) => choiceButton(crop, context)) };
+    }
+    case 'covers':
+      return plain('Which covers shall I compare? For example: blanket or low tunnel.');
+    case 'temperature':
+    case 'place':
+      return plain(
+        `How cold will it get outside? Name a low, such as ${temperature(-10, context.reader.units)}, or set your place with "site" and I use the forecast.`,
+      );
+  }
+}
+
+function choiceButton(crop: Crop, { reader }: AskContext): Button {
+  const label = cropWord(crop, reader);
+  return { id: `${ANSWER_BUTTON}${label}`, label };
+}

@@ -1,0 +1,87 @@
+import { CAUTIONS, type CautionKey } from '../../../rules/index.ts';
+import type { Understood } from '../../language/understood.ts';
+import { temperature } from '../../text/units.ts';
+import type { Answered, AskContext } from './answered.ts';
+import { refused } from './refused.ts';
+
+/** Open above this temperature among the leaves: 24 °C or 75 °F (common practice, no source). [°C] */
+const OPEN_ABOVE_C = 23.9;
+/** Thawed leaves: an hour above this (judgement, from the model's thaw). [°C] */
+const THAWED_ABOVE_C = 1;
+
+/** Safety questions: the caution first and whole. */
+export function cautionAnswer(understood: Understood): Answered {
+  const topics = understood.cautionTopics.length > 0 ? understood.cautionTopics : (['official-first'] as const);
+  const [first, ...others] = topics.map((key) => CAUTIONS[key].text);
+  return answered(
+    understood,
+    first ?? '',
+    [...others, 'Local codes and licensed practice come before anything I say.'],
+    topics,
+  );
+}
+
+/** When to open, shut and pick where no place is known: the rules of the trade. */
+export function dayRuleAnswer(understood: Understood, { reader }: AskContext): Answered {
+  const limit = temperature(OPEN_ABOVE_C, reader.units);
+  switch (understood.intent) {
+    case 'vent':
+      return answered(
+        understood,
+        `Open when a thermometer among the leaves passes ${limit}, and on any sunny morning before it does.`,
+        [
+          'Prop the light or the end of the tunnel a hand wide first; wider is for warm or windless sun.',
+          'Shut again two hours before sunset, so that the sun still warms the soil under it.',
+          'Set your place with "site" and I work out the hour and the width from the forecast.',
+        ],
+      );
+    case 'close':
+      return answered(
+        understood,
+        'Shut two hours before sunset (common practice), while the sun still warms the soil under the cover.',
+        ['Set your place with "site" and I tell you the time, every night.'],
+      );
+    default:
+      return answered(
+        understood,
+        `Pick when the leaves have been above ${temperature(THAWED_ABOVE_C, reader.units)} for an hour after a frozen night.`,
+        [CAUTIONS['frozen-leaves'].text],
+        ['frozen-leaves'],
+      );
+  }
+}
+
+/** What the bot is for, to who asked something else. */
+export function declinedAnswer(understood: Understood): Answered {
+  return refused(understood, declinedWords(understood), [
+    'Ask me, for example: will my spinach survive 14 °F under a blanket? How cold can leeks go uncovered? Blanket or low tunnel at 20 °F?',
+  ]);
+}
+
+function declinedWords({ problem }: Understood): string {
+  switch (problem ?? 'off-topic') {
+    case 'empty':
+      return 'There is no question in that. Name a crop, a temperature and what lies over it.';
+    case 'too-long':
+      return 'That is too long for me. Ask in a sentence or two: a crop, a temperature and what lies over it.';
+    case 'not-english':
+      return 'I only understand English so far: a crop, a temperature and what lies over it.';
+    case 'impossible-cold':
+      return 'That is colder than any garden gets; the low must be above −90 °C (−130 °F).';
+    case 'impossible-heat':
+      return 'That is no frost night; the low must be below 60 °C (140 °F).';
+    case 'impossible-stack':
+    case 'unknown-cover':
+    case 'off-topic':
+      return 'I answer questions about frost nights: crops, covers and when to open, shut and pick.';
+  }
+}
+
+function answered(
+  understood: Understood,
+  headline: string,
+  lines: readonly string[],
+  cautions: readonly CautionKey[] = [],
+): Answered {
+  return { understood, judged: [], cautions, reply: { headline, sections: [{ lines }], private: false } };
+}

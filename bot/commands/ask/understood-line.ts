@@ -1,0 +1,32 @@
+import { cropById, stackWords } from '../../../rules/index.ts';
+import type { Understood } from '../../language/understood.ts';
+import { list, saidBack } from '../../text/phrases.ts';
+import { cropWord, type Reader } from '../../text/reader.ts';
+
+/** One line that says back what was understood, so that a misreading shows; nothing where nothing was read. */
+export function understoodLine(understood: Understood, reader: Reader): string | undefined {
+  const crops = understood.crops.flatMap(({ id }) => cropById(id) ?? []).map((crop) => cropWord(crop, reader));
+  const parts = [
+    ...(crops.length > 0 ? [list(crops)] : []),
+    ...(understood.temperature === undefined ? [] : [temperaturePart(understood)]),
+    ...stackParts(understood, reader),
+    ...(understood.hardened === undefined ? [] : [understood.hardened ? 'hardened' : 'grown warm']),
+    ...(understood.when === undefined ? [] : [understood.when.replace('-', ' ')]),
+  ];
+  return parts.length === 0 ? undefined : `Understood: ${parts.join('; ')}.`;
+}
+
+/** "14 °F", and how it was read where that was not said. */
+function temperaturePart({ temperature: said, assumptions }: Understood): string {
+  if (said === undefined) return '';
+  const value = `${said.value < 0 ? '−' : ''}${Math.abs(said.value)} °${said.unit}`;
+  if (assumptions.includes('colder-end')) return `${value}, the colder end`;
+  if (said.unitReason === 'preferred') return `${value} (you gave no unit)`;
+  return said.unitReason === 'sensible' ? `${value} (the only unit that makes sense)` : value;
+}
+
+function stackParts({ covers, options, unknownCovers }: Understood, { dialect }: Reader): string[] {
+  if (options !== undefined) return [options.map((keys) => stackWords(keys, dialect)).join(' against ')];
+  if (covers === undefined) return unknownCovers.map((words) => `"${saidBack(words, 30)}"`);
+  return [stackWords(covers, dialect)];
+}

@@ -1,0 +1,60 @@
+import { type CoverKey, CROPS, type Crop } from '../../../rules/index.ts';
+import type { Understood } from '../../language/understood.ts';
+import { orderSentence } from '../../text/order-words.ts';
+import { list } from '../../text/phrases.ts';
+import { cropWord } from '../../text/reader.ts';
+import { temperature } from '../../text/units.ts';
+import { underWords } from '../../text/verdict-words.ts';
+import type { Answered, AskContext } from './answered.ts';
+import type { AskedNight } from './asked-night.ts';
+import { assumedLine } from './assumed.ts';
+import { type Judged, judgedNight } from './judged.ts';
+import { refused } from './refused.ts';
+
+/** Crops told by name in each group; the rest is counted. */
+const MOST_NAMED = 14;
+
+/** "What can take 20 °F under fleece?": the crops of the table, or the ones named, sorted by what the night does to them. */
+export function whichCropsAnswer(
+  understood: Understood,
+  crops: readonly Crop[],
+  context: AskContext,
+  night: AskedNight,
+): Answered {
+  const { reader } = context;
+  const covers: readonly CoverKey[] = understood.covers ?? [];
+  const bed = night.under({ covers });
+  if (bed.kind === 'unsound') return refused(understood, orderSentence(bed, reader));
+  const asked = crops.length > 0 ? crops : CROPS;
+  const state = { hardened: understood.hardened, stage: understood.stage };
+  const all = asked.map((crop) => judgedNight(crop, covers, bed, night.windMPerS, state));
+  all.sort((a, b) => b.verdict.odds.noMark - a.verdict.odds.noMark);
+  const group = (...words: readonly Judged['verdict']['verdict'][]) =>
+    all.filter(({ verdict }) => words.includes(verdict.verdict));
+  const holding = group('holds');
+  const where = `${underWords(covers, reader)} at ${temperature(night.lowC, reader.units)}`;
+  const sections = [
+    { title: 'Hold', lines: named(holding, context) },
+    { title: 'On the edge', lines: named(group('on the edge'), context) },
+    { title: 'Leaf burn', lines: named(group('leaf burn'), context) },
+    { title: 'Winterkill', lines: named(group('winterkill'), context) },
+    { lines: all[0] === undefined ? [] : assumedLine(all[0], understood, night, reader) },
+  ];
+  return {
+    understood,
+    judged: crops.length > 0 ? all : holding,
+    cautions: [],
+    reply: {
+      headline: `${holding.length} of ${all.length} crops hold ${where}; leaf low about ${temperature(bed.leafLowC, reader.units)}.`,
+      sections: sections.filter(({ lines }) => lines.length > 0),
+      private: false,
+    },
+  };
+}
+
+function named(group: readonly Judged[], { reader }: AskContext): string[] {
+  if (group.length === 0) return [];
+  const words = group.map(({ crop }) => cropWord(crop, reader));
+  const rest = words.length - MOST_NAMED;
+  return [rest > 1 ? `${words.slice(0, MOST_NAMED).join(', ')} and ${rest} more.` : `${list(words)}.`];
+}
