@@ -1,0 +1,20 @@
+import { nightFrom } from '../../../rules/index.ts';
+import { nightOutlook } from '../../outlook/night-outlook.ts';
+import { outlookReply } from '../../text/outlook-reply.ts';
+import type { Reader } from '../../text/reader.ts';
+import type { Reply } from '../reply.ts';
+import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from './sample-garden.ts';
+
+/** The warning for the invented sample garden on its invented forecast: the first thing a newcomer sees. */
+export function sampleWarning(reader: Reader): Reply {
+  const night = nightFrom(SAMPLE_NOW, SAMPLE_GARDEN.latitudeDeg, SAMPLE_GARDEN.longitudeDeg);
+  if (night === undefined) throw new RangeError('the sample garden lies where the sun does not set');
+  const outlook = nightOutlook(SAMPLE_GARDEN, sampleForecast(), night, SAMPLE_NOW);
+  return outlookReply({
+    outlook,
+    official: { kind: 'not-covered' },
+    reader,
+    now: SAMPLE_NOW,
+    nightWords: 'tonight',
+  });
+}

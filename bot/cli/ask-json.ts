@@ -1,0 +1,86 @@
+import { z } from 'zod';
+import { CAUTION_KEYS, VERDICTS } from '../../rules/index.ts';
+import { drawn } from '../chat/terminal/draw.ts';
+import type { Answered } from '../commands/ask/answered.ts';
+import { withCautions } from '../commands/ask/ask.ts';
+import { PUBLIC_COVER_NAMES, publicCovers } from '../language/public-cover-names.ts';
+import { INTENTS, PROBLEMS, WHENS } from '../language/understood.ts';
+
+const covers = z.array(z.enum(PUBLIC_COVER_NAMES));
+const share = z.number().min(0).max(1);
+
+/** One line of `ask --json`. A promise to other programs: fields may be added, none is renamed or removed. */
+export const askLineSchema = z.strictObject({
+  /** False when `problem` says why the question could not be taken as it stands. */
+  ok: z.boolean(),
+  problem: z.enum(PROBLEMS).optional(),
+  understood: z.strictObject({
+    intent: z.enum(INTENTS),
+    /** Ids of the crop table. */
+    crops: z.array(z.string()),
+    /** Outside low that was named, in °C; null when none was. */
+    lowC: z.number().nullable(),
+    /** Outside to inside; empty when not said, `none` when said to be bare. */
+    covers,
+    /** The stacks to compare; null when there are none. */
+    options: z.array(covers).nullable(),
+    when: z.enum(WHENS).nullable(),
+    hardened: z.boolean().nullable(),
+    /** Plants that are not in the table, as typed. */
+    unknownCrops: z.array(z.string()),
+  }),
+  answers: z.array(
+    z.strictObject({
+      crop: z.string(),
+      covers,
+      /** Low of the leaf, or of the soil surface for what grows in the soil. */
+      leafLowC: z.number(),
+      sdK: z.number().nonnegative(),
+      odds: z.strictObject({ noMark: share, leafBurn: share, winterkill: share }),
+      verdict: z.enum(VERDICTS),
+    }),
+  ),
+  cautions: z.array(z.enum(CAUTION_KEYS)),
+  /** The answer as a person reads it. */
+  text: z.string(),
+});
+
+export type AskLine = z.infer<typeof askLineSchema>;
+
+/** An answer as one JSON object. */
+export function askLine(answered: Answered): AskLine {
+  const { understood, judged, cautions } = answered;
+  const hasProblem = understood.problem !== undefined && !['off-topic', 'not-english'].includes(understood.problem);
+  return askLineSchema.parse({
+    ok: !hasProblem,
+    ...(hasProblem && { problem: understood.problem }),
+    understood: {
+      intent: understood.intent,
+      crops: understood.crops.map(({ id }) => id),
+      lowC: understood.lowC === undefined ? null : rounded(understood.lowC, 100),
+      covers: publicCovers(understood.covers),
+      options: understood.options?.map(publicCovers) ?? null,
+      when: understood.when ?? null,
+      hardened: understood.hardened ?? null,
+      unknownCrops: understood.unknownCrops,
+    },
+    answers: judged.map(({ crop, covers: keys, night, verdict }) => ({
+      crop: crop.id,
+      covers: publicCovers(keys),
+      leafLowC: rounded(verdict.organLowC, 10),
+      sdK: rounded(night.spread.sdK, 10),
+      odds: {
+        noMark: rounded(verdict.odds.noMark, 1000),
+        leafBurn: rounded(verdict.odds.leafBurn, 1000),
+        winterkill: rounded(verdict.odds.winterkill, 1000),
+      },
+      verdict: verdict.verdict,
+    })),
+    cautions,
+    text: drawn(withCautions(answered), Number.POSITIVE_INFINITY),
+  });
+}
+
+function rounded(value: number, perUnit: number): number {
+  return Math.round(value * perUnit) / perUnit + 0;
+}

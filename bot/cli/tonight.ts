@@ -1,0 +1,120 @@
+import { readFile } from 'node:fs/promises';
+import { nightFrom } from '../../rules/index.ts';
+import type { Reply } from '../chat/reply.ts';
+import { drawn } from '../chat/terminal/draw.ts';
+import { systemClock } from '../clock.ts';
+import { processConfig } from '../config.ts';
+import { PlainProblem } from '../errors.ts';
+import { forecastDesk } from '../forecast/choose.ts';
+import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
+import { readSavedForecast } from '../forecast/recorded.ts';
+import type { Garden } from '../outlook/garden.ts';
+import { nightOutlook } from '../outlook/night-outlook.ts';
+import { typedBed, typedCovers } from '../outlook/typed-bed.ts';
+import { outlookReply } from '../text/outlook-reply.ts';
+import { type Reader, readerOf } from '../text/reader.ts';
+import { timeZoneOf } from '../time-zone.ts';
+import { machineLocale } from './locale.ts';
+import { type TonightOptions, tonightOptions } from './tonight-options.ts';
+
+/** A night's warning for beds named on the command line, from a live or a saved forecast. */
+async function main(words: readonly string[]): Promise<void> {
+  const options = tonightOptions(words);
+  const reader = readerOf(machineLocale(), options.units);
+  const beds = options.beds.map((text) => typedBed(text, reader));
+  const shed = options.shed.flatMap((text) => typedCovers(text, reader));
+  const { forecast, official, now, place } = await weatherFor(options);
+  const garden: Garden = {
+    name: 'Your garden',
+    ...place,
+    ...(options.heightM !== undefined && { elevationM: options.heightM }),
+    exposure: options.exposure,
+    timeZone: forecast.timeZone ?? timeZoneOf(place.latitudeDeg, place.longitudeDeg),
+    beds,
+    shed,
+  };
+  process.stdout.write(`${drawn(warning(garden, forecast, official, reader, now), 80)}\n`);
+}
+
+function warning(
+  garden: Garden,
+  forecast: HourlyForecast,
+  official: OfficialWarnings,
+  reader: Reader,
+  now: Date,
+): Reply {
+  const night = nightFrom(now, garden.latitudeDeg, garden.longitudeDeg);
+  if (night === undefined) throw new PlainProblem('The sun does not set there now, so there is no night to warn of.');
+  const outlook = nightOutlook(garden, forecast, night, now);
+  return outlookReply({ outlook, official, reader, now, nightWords: 'tonight' });
+}
+
+interface Weather {
+  readonly forecast: HourlyForecast;
+  readonly official: OfficialWarnings;
+  readonly now: Date;
+  readonly place: { readonly latitudeDeg: number; readonly longitudeDeg: number };
+}
+
+async function weatherFor(options: TonightOptions): Promise<Weather> {
+  return options.forecastFile === undefined ? liveWeather(options) : savedWeather(options, options.forecastFile);
+}
+
+/** The clock stands at the file's own time, unless told otherwise. */
+async function savedWeather(options: TonightOptions, file: string): Promise<Weather> {
+  const forecast = readSavedForecast(await textOf(file));
+  const { latitudeDeg = forecast.place?.latitudeDeg, longitudeDeg = forecast.place?.longitudeDeg } = options;
+  if (latitudeDeg === undefined || longitudeDeg === undefined) {
+    throw new PlainProblem('The file does not say where it is for: add --lat and --lon.');
+  }
+  return {
+    forecast,
+    official: { kind: 'not-covered' },
+    now: options.at ?? forecast.fetchedAt,
+    place: { latitudeDeg, longitudeDeg },
+  };
+}
+
+async function textOf(file: string): Promise<string> {
+  try {
+    return await readFile(file, 'utf8');
+  } catch {
+    throw new PlainProblem(`The file ${file} cannot be read; check its name.`);
+  }
+}
+
+async function liveWeather(options: TonightOptions): Promise<Weather> {
+  const config = processConfig();
+  const { latitudeDeg = 0, longitudeDeg = 0, heightM } = options;
+  if (config.FORECAST_CONTACT === undefined) {
+    throw new PlainProblem(
+      'Set FORECAST_CONTACT to your e-mail or web address: the forecast services refuse requests without one. Or read a saved forecast with --forecast FILE.',
+    );
+  }
+  const order = options.service === undefined ? config.FORECAST_ORDER : [options.service];
+  const desk = forecastDesk({
+    bases: { nws: config.NWS_BASE, metno: config.METNO_BASE, openmeteo: config.OPENMETEO_BASE },
+    contact: config.FORECAST_CONTACT,
+    ...(order !== undefined && { order }),
+  });
+  try {
+    const now = options.at ?? systemClock.now();
+    const place = { latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) };
+    const night = nightFrom(now, latitudeDeg, longitudeDeg);
+    const [forecast, official] = await Promise.all([
+      desk.forecastFor(place, now, { compare: true, ...(night && { night }) }),
+      desk.warningsFor(place, now),
+    ]);
+    return { forecast, official, now, place: { latitudeDeg, longitudeDeg } };
+  } finally {
+    await desk.close();
+  }
+}
+
+try {
+  await main(process.argv.slice(2));
+} catch (error) {
+  process.exitCode = 1;
+  process.stderr.write(`${error instanceof PlainProblem ? error.message : 'It did not work; the fault is ours.'}\n`);
+  if (!(error instanceof PlainProblem)) throw error;
+}
