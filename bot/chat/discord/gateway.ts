@@ -10,7 +10,7 @@ import {
 import type { Logger } from 'pino';
 import { PlainProblem } from '../../errors.ts';
 import { Answering } from './answering.ts';
-import type { BackOff } from './back-off.ts';
+import { type BackOff, waited } from './back-off.ts';
 import { discordError } from './discord-error.ts';
 import type { Door, DoorOptions, OnFatal } from './door.ts';
 import { restExchange } from './exchange.ts';
@@ -26,6 +26,7 @@ export interface GatewayOptions extends DoorOptions {
 }
 
 const FINISH_WITHIN_MS = 10_000;
+const CLOSE_WITHIN_MS = 1000;
 
 /** Closings after which the library does not come back, and what a host must do. */
 const FATAL_CLOSINGS: Readonly<Record<number, string>> = {
@@ -68,7 +69,7 @@ export function openGateway(options: GatewayOptions): Door {
     async stop() {
       stopping.abort();
       await answering.close(options.finishWithinMs ?? FINISH_WITHIN_MS);
-      await client?.destroy();
+      if (client !== undefined) await closed(client);
     },
   };
 }
@@ -89,18 +90,34 @@ async function connected(
   watched(client, options.desk.services.log);
   client.ws.on(GatewayDispatchEvents.InteractionCreate, listen);
   const ready = new Promise<void>((resolve) => client.once(Events.ClientReady, () => resolve()));
-  const giveUp = () => void client.destroy();
-  signal.addEventListener('abort', giveUp, { once: true });
+  const given = givenUp(signal);
   try {
-    await client.login(options.token);
-    await ready;
+    await Promise.race([client.login(options.token).then(() => ready), given.up]);
     isOpen = true;
     return client;
   } catch (error) {
+    await closed(client);
     throw fatal ?? loginProblem(error);
   } finally {
-    signal.removeEventListener('abort', giveUp);
+    given.forget();
   }
+}
+
+/** The library can wait for ever for the end of a connection that has not been greeted yet. */
+async function closed(client: Client): Promise<void> {
+  const patience = new AbortController();
+  const destroyed = client.destroy().then(() => patience.abort());
+  await Promise.race([destroyed, waited(CLOSE_WITHIN_MS, patience.signal)]);
+}
+
+/** Rejects when the signal comes: the library would wait for an answer for ever. */
+function givenUp(signal: AbortSignal): { readonly up: Promise<never>; forget(): void } {
+  let listener: () => void = () => undefined;
+  const up = new Promise<never>((_resolve, reject) => {
+    listener = () => reject(new PlainProblem('The start was given up.'));
+  });
+  signal.addEventListener('abort', listener, { once: true });
+  return { up, forget: () => signal.removeEventListener('abort', listener) };
 }
 
 function quietClient(apiBase: string): Client {
@@ -131,5 +148,6 @@ function watched(client: Client, log: Logger): void {
 
 function loginProblem(error: unknown): Error {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  if (error instanceof PlainProblem) return error;
   return code === DiscordjsErrorCodes.TokenInvalid ? new PlainProblem(TOKEN_REFUSED) : discordError(error);
 }

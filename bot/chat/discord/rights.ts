@@ -57,7 +57,7 @@ interface Holder {
 }
 
 /** Discord's order (topics/permissions): roles together, then the channel's exceptions for all, for roles, for the member. */
-export function rightsIn(overwrites: readonly APIOverwrite[], holder: Holder): bigint {
+function rightsIn(overwrites: readonly APIOverwrite[], holder: Holder): bigint {
   const held = new Set([holder.guildId, ...holder.memberRoleIds]);
   let rights = holder.roles
     .filter((role) => held.has(role.id))
@@ -70,8 +70,7 @@ export function rightsIn(overwrites: readonly APIOverwrite[], holder: Holder): b
     const allow = own.reduce((sum, each) => sum | BigInt(each.allow), 0n);
     rights = (rights & ~deny) | allow;
   }
-  // Who cannot see a channel can do nothing in it.
-  return (rights & PermissionFlagsBits.ViewChannel) === 0n ? 0n : rights;
+  return rights;
 }
 
 const ALL_RIGHTS = Object.values(PermissionFlagsBits).reduce((sum, bit) => sum | bit, 0n);

@@ -45,6 +45,8 @@ export interface Spoilt {
 export class DiscordDouble implements Platform {
   readonly applicationId = newId();
   token = 'token-of-the-loopback-double';
+  /** Where the gateway wants another token than the rest. */
+  gatewayToken: string | undefined;
   readonly world = new World();
   readonly messages = new Messages(this.world);
   readonly requests: RecordedRequest[] = [];
@@ -68,7 +70,7 @@ export class DiscordDouble implements Platform {
     this.#privateKey = pair.privateKey;
     this.publicKey = pair.publicKey.export({ format: 'der', type: 'spki' }).subarray(-32).toString('hex');
     this.gateway = new Sessions({
-      token: () => this.token,
+      token: () => this.gatewayToken ?? this.token,
       url: () => this.gatewayUrl(),
       ready: () => ({
         user: { id: this.world.botId, username: 'eiderdown', discriminator: '0', avatar: null, bot: true },
@@ -117,6 +119,15 @@ export class DiscordDouble implements Platform {
   async close(): Promise<void> {
     if (this.#server.listening) await this.refuse();
     this.gateway.server.close();
+  }
+
+  /** Drops what was recorded, for runs of many thousands. */
+  forget(): void {
+    this.requests.length = 0;
+    this.conversations.clear();
+    this.gateway.forget();
+    for (const [id, { recipientId }] of this.world.channels)
+      if (recipientId !== undefined) this.world.channels.delete(id);
   }
 
   fail(fault: Fault): void {

@@ -41,6 +41,8 @@ export class Sessions {
   heartbeats = 0;
   heartbeatIntervalMs = 41_250;
   acknowledges = true;
+  /** Takes connections and says nothing. */
+  silent = false;
   /** While true, RESUME is answered with an invalid session. */
   refusesResume = false;
   readonly #settings: GatewaySettings;
@@ -57,6 +59,11 @@ export class Sessions {
     if (session === undefined) return false;
     this.#toSession(session, type, data);
     return true;
+  }
+
+  /** Drops what is kept for resuming. */
+  forget(): void {
+    for (const session of this.#sessions.values()) session.sent.length = 0;
   }
 
   get open(): number {
@@ -83,6 +90,7 @@ export class Sessions {
   }
 
   #connected(socket: WebSocket): void {
+    if (this.silent) return;
     socket.send(JSON.stringify({ op: OP.hello, d: { heartbeat_interval: this.heartbeatIntervalMs } }));
     socket.on('message', (data) => this.#received(socket, JSON.parse(String(data)) as { op: number; d: Json }));
     socket.on('close', () => {
