@@ -1,14 +1,14 @@
 import type { OutsideInstant } from '../sky/prepared-weather.ts';
 import type { Bed, Cover } from './bed.ts';
-import { addConvection } from './convection.ts';
+import { setInnerConvection, setOuterConvection } from './convection.ts';
 import { countingSnow, dressCover, setOptics } from './cover-dress.ts';
 import { findExposedLeaf } from './exposed-leaf.ts';
-import { addLeakage } from './leakage.ts';
+import { setLeakage } from './leakage.ts';
 import type { Vent } from './night-input.ts';
 import { setSun } from './shortwave.ts';
 import { type Exposure, type Surroundings, setSurroundings } from './surroundings.ts';
-import { addVapour } from './vapour.ts';
-import { addJugStorage, jugsCross, settleJugs } from './water-jugs.ts';
+import { setVapour } from './vapour.ts';
+import { jugsCross, setJugStore, settleJugs } from './water-jugs.ts';
 import { moveWetness } from './wetness.ts';
 
 const LEAF_HEAT_J_PER_M2K = 1200;
@@ -42,11 +42,16 @@ export interface Scene {
 export function settleStart(scene: Scene, outside: OutsideInstant): void {
   const { bed } = scene;
   for (const cover of bed.covers) cover.wetFraction = 0;
-  setScene(scene, outside, true);
-  for (let pass = 0; pass < MOST_START_PASSES; pass++) {
-    if (solvePass(scene, 0, START_SETTLED_K)) break;
+  for (const node of bed.network.nodes) {
+    node.sunWPerM2 = 0;
+    node.storeWPerM2K = 0;
   }
-  for (const node of bed.heatNodes) {
+  setScene(scene, outside, true);
+  setStores(bed, 0);
+  for (let pass = 0; pass < MOST_START_PASSES; pass++) {
+    if (solvePass(scene, START_SETTLED_K)) break;
+  }
+  for (const node of bed.network.nodes) {
     node.beforeC = node.nowC;
     node.earlierC = node.nowC;
   }
@@ -54,7 +59,7 @@ export function settleStart(scene: Scene, outside: OutsideInstant): void {
     below.vapour.beforeHPa = below.vapour.nowHPa;
     below.vapour.earlierHPa = below.vapour.nowHPa;
   }
-  bed.exposedLeafC = bed.leaves.nowC;
+  bed.crop.exposedLeaf.nowC = bed.crop.leaves.nowC;
   findExposedLeaf(bed, scene.around);
 }
 
@@ -69,11 +74,13 @@ export function settleStart(scene: Scene, outside: OutsideInstant): void {
 export function advance(scene: Scene, outside: OutsideInstant, stepS: number, isDressChanged: boolean): void {
   const { bed, around } = scene;
   setScene(scene, outside, isDressChanged);
-  extrapolate(bed, stepS);
+  // After a steady state there is no trend to go by.
+  extrapolate(bed, bed.stepS === 0 ? 0 : stepS / bed.stepS);
+  if (isDressChanged || stepS !== bed.stepS) setStores(bed, stepS);
   for (let pass = 1; pass <= MOST_PASSES; pass++) {
-    if (solvePass(scene, stepS, SETTLED_K)) break;
+    if (solvePass(scene, SETTLED_K)) break;
   }
-  settleStores(scene, stepS);
+  settleStores(bed, around);
   moveWetness(bed, around, stepS);
   findExposedLeaf(bed, around);
 }
@@ -82,20 +89,21 @@ function setScene(scene: Scene, outside: OutsideInstant, isDressChanged: boolean
   const { bed, around, isBlanketed } = scene;
   const snow = countingSnow(bed.stack);
   setSurroundings(around, scene.exposure, outside);
+  setOuterConvection(bed, around);
   setSun(bed, outside, isBlanketed, snow);
   if (isDressChanged) {
     for (const cover of bed.covers) dressCover(cover, undefined, undefined);
-    const outer = bed.covers[0];
-    if (outer !== undefined) dressCover(outer, isBlanketed ? bed.stack.blanket : undefined, snow);
+    if (bed.outermost !== undefined) dressCover(bed.outermost, isBlanketed ? bed.stack.blanket : undefined, snow);
   }
   if (isDressChanged || bed.covers.some(areOpticsStale)) refreshOptics(bed, isBlanketed, snow !== undefined);
 }
 
 function refreshOptics(bed: Bed, isBlanketed: boolean, isSnowed: boolean): void {
+  const { outermost } = bed;
   for (const cover of bed.covers) setOptics(cover, false, false);
-  const outer = bed.covers[0];
-  if (outer !== undefined) setOptics(outer, isBlanketed, isSnowed);
-  bed.longwave.refresh();
+  if (outermost !== undefined) setOptics(outermost, isBlanketed, isSnowed);
+  const isArch = outermost !== undefined && bed.stack.geometry.kind === 'arch';
+  bed.longwave.refresh(isArch ? outermost.rung.emittedUpFraction * (outermost.layer.areaRatio - 1) : 0);
 }
 
 function areOpticsStale(cover: Cover): boolean {
@@ -103,9 +111,8 @@ function areOpticsStale(cover: Cover): boolean {
 }
 
 /** First estimate: every node goes on as in the step before. */
-function extrapolate(bed: Bed, stepS: number): void {
-  const stretch = stepS / bed.stepS;
-  for (const node of bed.heatNodes) {
+function extrapolate(bed: Bed, stretch: number): void {
+  for (const node of bed.network.nodes) {
     node.beforeC = node.nowC;
     node.nowC += (node.beforeC - node.earlierC) * stretch;
     node.earlierC = node.beforeC;
@@ -116,96 +123,67 @@ function extrapolate(bed: Bed, stepS: number): void {
     vapour.nowHPa = Math.max(LEAST_VAPOUR_HPA, vapour.nowHPa + (vapour.beforeHPa - vapour.earlierHPa) * stretch);
     vapour.earlierHPa = vapour.beforeHPa;
   }
-  bed.stepS = stepS;
 }
 
-/** Assembles and solves the balance about the latest estimates; says whether they were good enough. */
-function solvePass(scene: Scene, stepS: number, settledK: number): boolean {
+/** Solves the balance about the latest estimates; says whether they were good enough. */
+function solvePass(scene: Scene, settledK: number): boolean {
   const { bed, around } = scene;
-  const { network } = bed;
-  network.clear();
-  addStorage(bed, stepS);
-  bed.longwave.addTo(network, around.skyWPerM2);
-  addArchSides(bed, around);
-  addConvection(bed, around);
-  addLeakage(bed, around, scene.vent);
-  addVapour(bed, around);
-  addSun(bed);
-  bed.ground.column.addTo(network, bed.ground.surface, bed.ground.floorFraction, stepS);
-  bed.path?.column.addTo(network, bed.path.surface, bed.path.floorFraction, stepS);
-  network.solve();
-  return takeFound(bed, stepS, settledK);
+  const { network, longwave, ground, path, jugs, stepS } = bed;
+  longwave.straighten(around.skyWPerM2, around.aroundWPerM2);
+  setInnerConvection(bed);
+  setLeakage(bed, around, scene.vent);
+  setVapour(bed, around);
+  ground.column.setLink(ground.below, ground.floorFraction, stepS);
+  path?.column.setLink(path.below, path.floorFraction, stepS);
+  if (jugs !== undefined && stepS > 0) setJugStore(jugs, stepS);
+  network.solve(longwave, around.vapourHPa);
+  const isSettled = takeFound(bed, settledK);
+  return stepS === 0 ? isSettled : followGround(bed) && isSettled;
 }
 
-function takeFound(bed: Bed, stepS: number, settledK: number): boolean {
-  const { network, ground, path, jugs } = bed;
+function takeFound(bed: Bed, settledK: number): boolean {
+  const { network, jugs } = bed;
   let isSettled = jugs === undefined || !jugsCross(jugs.node.nowC, network.found(jugs.node.row));
-  for (const node of bed.heatNodes) {
+  for (const node of network.nodes) {
     const foundC = network.found(node.row);
     if (Math.abs(foundC - node.nowC) > settledK) isSettled = false;
     node.nowC = foundC;
   }
   for (const { below } of bed.covers) below.vapour.nowHPa = network.found(below.vapour.row);
-  if (stepS === 0) return isSettled;
-  if (ground.column.follow(ground.surface.nowC)) isSettled = false;
-  if (path?.column.follow(path.surface.nowC) === true) isSettled = false;
   return isSettled;
 }
 
-function addStorage(bed: Bed, stepS: number): void {
-  const { network, wall, jugs } = bed;
-  if (stepS === 0) {
-    if (wall !== undefined) network.exchangeWithFixed(wall.node.row, HELD_W_PER_M2K, wall.node.beforeC);
-    if (jugs !== undefined) network.exchangeWithFixed(jugs.node.row, HELD_W_PER_M2K, jugs.node.beforeC);
-    return;
-  }
-  const perS = 1 / stepS;
+/** Lets the soil follow its surface; says whether no layer met the frost. */
+function followGround({ ground, path }: Bed): boolean {
+  const isCrossed = ground.column.follow(ground.surface);
+  const isPathCrossed = path?.column.follow(path.surface) ?? false;
+  return !isCrossed && !isPathCrossed;
+}
+
+/** Sets what every node stores over a step of this length. */
+function setStores(bed: Bed, stepS: number): void {
+  const { crop, wall, jugs } = bed;
+  const perS = stepS === 0 ? 0 : 1 / stepS;
+  bed.stepS = stepS;
   for (const cover of bed.covers) {
-    const { air } = cover.below;
-    const facePerS = cover.faceCapacityJPerM2K * perS;
-    network.exchangeWithFixed(cover.upper.row, facePerS, cover.upper.beforeC);
-    network.exchangeWithFixed(cover.lower.row, facePerS, cover.lower.beforeC);
-    const airCapacity = cover.floorFraction * bed.airHeatJPerM3K * cover.below.heightM;
-    network.exchangeWithFixed(air.row, airCapacity * perS, air.beforeC);
+    const { air, heightM } = cover.below;
+    cover.upper.storeWPerM2K = cover.faceCapacityJPerM2K * perS;
+    cover.lower.storeWPerM2K = cover.faceCapacityJPerM2K * perS;
+    air.storeWPerM2K = cover.floorFraction * bed.airHeatJPerM3K * heightM * perS;
   }
-  const leafCapacity = bed.ground.floorFraction * LEAF_HEAT_J_PER_M2K * bed.canopy.leafAreaIndex;
-  network.exchangeWithFixed(bed.leaves.row, leafCapacity * perS, bed.leaves.beforeC);
+  crop.leaves.storeWPerM2K = crop.floorFraction * LEAF_HEAT_J_PER_M2K * crop.canopy.leafAreaIndex * perS;
   if (wall !== undefined) {
-    const wallCapacity = wall.walls.areaRatio * wall.walls.heatCapacityJPerM2K;
-    network.exchangeWithFixed(wall.node.row, wallCapacity * perS, wall.node.beforeC);
+    const { areaRatio, heatCapacityJPerM2K } = wall.walls;
+    wall.node.storeWPerM2K = stepS === 0 ? HELD_W_PER_M2K : areaRatio * heatCapacityJPerM2K * perS;
   }
-  if (jugs !== undefined) addJugStorage(network, jugs, stepS);
-}
-
-/** The sides of an arch see half sky, half the ground around (crossed strings, `two-flux`). */
-function addArchSides(bed: Bed, around: Surroundings): void {
-  const outer = bed.covers[0];
-  if (outer === undefined || bed.stack.geometry.kind !== 'arch') return;
-  const surplus = outer.rung.emittedUpFraction * (outer.layer.areaRatio - 1);
-  const { upper } = outer;
-  const seenWPerM2 = (around.skyWPerM2 + around.aroundWPerM2) / 2;
-  bed.network.addGain(upper.row, surplus * (seenWPerM2 - upper.emissionBaseWPerM2));
-  bed.network.addLoss(upper.row, upper.row, surplus * upper.emissionSlopeWPerM2K);
-}
-
-function addSun(bed: Bed): void {
-  if (!bed.isSunlit) return;
-  const { network, wall, jugs, path } = bed;
-  for (const cover of bed.covers) {
-    network.addGain(cover.upper.row, cover.sunWPerM2 / 2);
-    network.addGain(cover.lower.row, cover.sunWPerM2 / 2);
+  if (jugs !== undefined && stepS === 0) {
+    jugs.store.perUnit = HELD_W_PER_M2K;
+    jugs.store.outsideValue = jugs.node.nowC;
   }
-  network.addGain(bed.leaves.row, bed.leafSunWPerM2);
-  network.addGain(bed.ground.surface.row, bed.ground.sunWPerM2);
-  if (wall !== undefined) network.addGain(wall.node.row, wall.sunWPerM2);
-  if (jugs !== undefined) network.addGain(jugs.node.row, jugs.sunWPerM2);
-  if (path !== undefined) network.addGain(path.surface.row, path.sunWPerM2);
 }
 
-function settleStores(scene: Scene, stepS: number): void {
-  const { bed, around } = scene;
-  bed.ground.column.settle(bed.ground.surface.nowC);
-  bed.path?.column.settle(bed.path.surface.nowC);
-  const cropAirC = bed.covers[bed.covers.length - 1]?.below.air.nowC ?? around.cropAirC;
-  if (bed.jugs !== undefined) settleJugs(bed.jugs, cropAirC, stepS);
+function settleStores({ ground, path, jugs, innermost, stepS }: Bed, around: Surroundings): void {
+  ground.column.settle(ground.surface);
+  path?.column.settle(path.surface);
+  if (jugs !== undefined) settleJugs(jugs, innermost?.below.air.nowC ?? around.cropAirC, stepS);
 }

@@ -1,4 +1,4 @@
-import type { Bed, Cover, Ground } from './bed.ts';
+import type { Bed, Ground } from './bed.ts';
 import { SHELTERED_LEAF_W_PER_M2K } from './constants.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -7,83 +7,55 @@ const WALL_INSIDE_W_PER_M2K = 7;
 const WALL_RADIATION_W_PER_M2K = 2.3;
 
 /**
- * Adds the exchange of heat by moving air to the balance: faces, leaves, soil and walls.
+ * Sets what follows from the weather alone in the exchange of heat by moving air: once a step.
  *
- * @param bed - The bed; conductances that vapour shares are kept in it.
+ * @param bed - The bed.
  * @param around - The surroundings.
  */
-export function addConvection(bed: Bed, around: Surroundings): void {
-  if (bed.covers.length === 0) {
-    addOpenBed(bed, around);
-    return;
+export function setOuterConvection(bed: Bed, around: Surroundings): void {
+  const { outermost, crop, ground, wall, jugs } = bed;
+  if (outermost !== undefined) {
+    outermost.upperAir.perUnit = outermost.layer.areaRatio * around.coverAirWPerM2K;
+    outermost.upperAir.outsideValue = around.coverAirC;
   }
-  const { network } = bed;
-  let outer: Cover | undefined;
+  const leafWPerM2K = outermost === undefined ? around.bareLeafWPerM2K : SHELTERED_LEAF_W_PER_M2K;
+  crop.air.perUnit = crop.floorFraction * 2 * crop.canopy.leafAreaIndex * leafWPerM2K;
+  crop.air.outsideValue = around.cropAirC;
+  if (outermost === undefined) ground.air.perUnit = around.bareSoilWPerM2K;
+  ground.air.outsideValue = around.cropAirC;
+  if (jugs !== undefined) jugs.air.outsideValue = around.cropAirC;
+  if (wall === undefined) return;
+  const { areaRatio, resistanceM2KPerW } = wall.walls;
+  wall.inside.perUnit = areaRatio / (1 / WALL_INSIDE_W_PER_M2K + resistanceM2KPerW / 2);
+  wall.inside.outsideValue = around.cropAirC;
+  const outerFace = 1 / (around.coverAirWPerM2K + WALL_RADIATION_W_PER_M2K);
+  wall.outside.perUnit = areaRatio / (resistanceM2KPerW / 2 + outerFace);
+  wall.outside.outsideValue = around.coverAirC;
+}
+
+/**
+ * Sets the exchange of heat between the air inside and what it touches, about the latest estimates.
+ *
+ * @param bed - The bed.
+ */
+export function setInnerConvection(bed: Bed): void {
+  const { outermost, innermost, ground, path } = bed;
+  if (outermost === undefined || innermost === undefined) return;
+  let outer = outermost;
   for (const cover of bed.covers) {
-    network.exchange(cover.upper.row, cover.lower.row, cover.conductanceWPerM2K);
-    const area = cover.floorFraction * cover.layer.areaRatio;
-    if (outer === undefined) {
-      network.exchangeWithFixed(cover.upper.row, area * around.coverAirWPerM2K, around.coverAirC);
-    } else {
-      const upperAirWPerM2K = area * faceWPerM2K(cover.upper.nowC - outer.below.air.nowC);
-      network.exchange(cover.upper.row, outer.below.air.row, upperAirWPerM2K);
+    const areaRatio = cover.floorFraction * cover.layer.areaRatio;
+    if (cover !== outermost) {
+      cover.upperAir.perUnit = areaRatio * faceWPerM2K(cover.upper.nowC - outer.below.air.nowC);
     }
-    cover.lowerAirWPerM2K = area * faceWPerM2K(cover.lower.nowC - cover.below.air.nowC);
-    network.exchange(cover.lower.row, cover.below.air.row, cover.lowerAirWPerM2K);
+    cover.lowerAir.perUnit = areaRatio * faceWPerM2K(cover.lower.nowC - cover.below.air.nowC);
     outer = cover;
   }
-  if (outer !== undefined) addInside(bed, outer, around);
+  setSoilAir(ground, innermost.below.air.nowC);
+  if (path !== undefined) setSoilAir(path, outermost.below.air.nowC);
 }
 
-function addInside(bed: Bed, innermost: Cover, around: Surroundings): void {
-  const { network, ground, path, wall, jugs } = bed;
-  const { air } = innermost.below;
-  const leafWPerM2K = ground.floorFraction * 2 * bed.canopy.leafAreaIndex * SHELTERED_LEAF_W_PER_M2K;
-  network.exchange(bed.leaves.row, air.row, leafWPerM2K);
-  const contactWPerM2K = ground.floorFraction * innermost.layer.contactWPerM2K;
-  if (contactWPerM2K > 0) network.exchange(bed.leaves.row, innermost.lower.row, contactWPerM2K);
-  addShelteredSoil(bed, ground, air.row, air.nowC);
-  if (jugs !== undefined) network.exchange(jugs.node.row, air.row, jugs.exchangeWPerM2K);
-  const outerAir = bed.covers[0]?.below.air;
-  if (outerAir === undefined) return;
-  if (path !== undefined) addShelteredSoil(bed, path, outerAir.row, outerAir.nowC);
-  if (wall !== undefined) network.exchange(wall.node.row, outerAir.row, wallInsideWPerM2K(bed));
-  addWallOutside(bed, around);
-}
-
-function addOpenBed(bed: Bed, around: Surroundings): void {
-  const { network, ground, wall, jugs, leaves } = bed;
-  const leafWPerM2K = 2 * bed.canopy.leafAreaIndex * around.bareLeafWPerM2K;
-  network.exchangeWithFixed(leaves.row, leafWPerM2K, around.cropAirC);
-  ground.airWPerM2K = around.bareSoilWPerM2K;
-  network.exchangeWithFixed(ground.surface.row, ground.airWPerM2K, around.cropAirC);
-  if (jugs !== undefined) network.exchangeWithFixed(jugs.node.row, jugs.exchangeWPerM2K, around.cropAirC);
-  if (wall !== undefined) network.exchangeWithFixed(wall.node.row, wallInsideWPerM2K(bed), around.cropAirC);
-  addWallOutside(bed, around);
-}
-
-function addShelteredSoil(bed: Bed, ground: Ground, airRow: number, airC: number): void {
-  ground.airWPerM2K = ground.floorFraction * shelteredSoilWPerM2K(ground.surface.nowC - airC);
-  bed.network.exchange(ground.surface.row, airRow, ground.airWPerM2K);
-}
-
-/** Wall to the air inside. [W m⁻² K⁻¹] */
-export function wallInsideWPerM2K(bed: Bed): number {
-  if (bed.wall === undefined) return 0;
-  const { areaRatio, resistanceM2KPerW } = bed.wall.walls;
-  return areaRatio / (1 / WALL_INSIDE_W_PER_M2K + resistanceM2KPerW / 2);
-}
-
-/** Wall to the weather. [W m⁻² K⁻¹] */
-export function wallOutsideWPerM2K(bed: Bed, around: Surroundings): number {
-  if (bed.wall === undefined) return 0;
-  const { areaRatio, resistanceM2KPerW } = bed.wall.walls;
-  return areaRatio / (resistanceM2KPerW / 2 + 1 / (around.coverAirWPerM2K + WALL_RADIATION_W_PER_M2K));
-}
-
-function addWallOutside(bed: Bed, around: Surroundings): void {
-  if (bed.wall === undefined) return;
-  bed.network.exchangeWithFixed(bed.wall.node.row, wallOutsideWPerM2K(bed, around), around.coverAirC);
+function setSoilAir(ground: Ground, airC: number): void {
+  ground.air.perUnit = ground.floorFraction * shelteredSoilWPerM2K(ground.surface.nowC - airC);
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { Cover } from './bed.ts';
+import { setRung } from './ladder.ts';
 import type { CoverStack, NightBlanket, SnowOnCover } from './night-input.ts';
 
 /** No cover conducts better than this resistance allows; it keeps the two faces apart. */
@@ -36,7 +37,7 @@ export function dressCover(cover: Cover, blanket: NightBlanket | undefined, snow
     leakShare *= SNOW_LEAK_SHARE;
   }
   cover.faceCapacityJPerM2K = (cover.floorFraction * capacity) / 2;
-  cover.conductanceWPerM2K = (cover.floorFraction * layer.areaRatio) / resistance;
+  cover.through.perUnit = (cover.floorFraction * layer.areaRatio) / resistance;
   cover.leakShareFraction = leakShare;
 }
 
@@ -54,18 +55,13 @@ export function setOptics(cover: Cover, isBlanketed: boolean, isSnowed: boolean)
   const transmitted = dry * layer.longwaveTransmittedDryFraction + wetFraction * layer.longwaveTransmittedWetFraction;
   const reflected = dry * layer.longwaveReflectedDryFraction + wetFraction * layer.longwaveReflectedWetFraction;
   cover.opticsWetFraction = wetFraction;
-  rung.reflectedDownFraction = reflected;
-  if (isBlanketed || isSnowed) {
-    rung.transmittedFraction = 0;
-    rung.emittedUpFraction = isBlanketed ? BLANKET_EMISSIVITY : SNOW_EMISSIVITY;
-    rung.reflectedUpFraction = 1 - rung.emittedUpFraction;
-    rung.emittedDownFraction = 1 - reflected;
+  if (!isBlanketed && !isSnowed) {
+    setRung(rung, transmitted, reflected);
     return;
   }
-  rung.transmittedFraction = transmitted;
-  rung.reflectedUpFraction = reflected;
-  rung.emittedUpFraction = 1 - transmitted - reflected;
-  rung.emittedDownFraction = rung.emittedUpFraction;
+  setRung(rung, 0, reflected);
+  rung.emittedUpFraction = isBlanketed ? BLANKET_EMISSIVITY : SNOW_EMISSIVITY;
+  rung.reflectedUpFraction = 1 - rung.emittedUpFraction;
 }
 
 /**

@@ -1,183 +1,207 @@
-import { blackBodyWPerM2, KELVIN_AT_ZERO_C } from './constants.ts';
+import { type HeatNode, heatNode, type VapourNode, vapourNode } from './heat-node.ts';
 
-const MAGNUS_HPA = 6.112;
-const MAGNUS_SLOPE = 17.62;
-const MAGNUS_C = 243.12;
-
-/**
- * A place whose temperature the balance finds. Its tangents straighten the two curves of the balance, black-body emission and saturation
- * vapour pressure, about the latest estimate: value ≈ base + slope · temperature.
- */
-export interface HeatNode {
+/** Exchange between a node and another, or the air outside, whose value is known. [W m⁻² per K, or per hPa of latent heat] */
+export interface Link {
   readonly row: number;
-  /** Latest estimate for the end of the step. */
-  nowC: number;
-  /** At the beginning of the step. */
-  beforeC: number;
-  /** At the beginning of the step before. */
-  earlierC: number;
-  emissionBaseWPerM2: number;
-  emissionSlopeWPerM2K: number;
-  saturationBaseHPa: number;
-  saturationSlopeHPaPerK: number;
+  /** `undefined`: outside. */
+  readonly otherRow: number | undefined;
+  perUnit: number;
+  /** Temperature or vapour pressure outside, for a link that leads there. [°C or hPa] */
+  outsideValue: number;
 }
 
-/** An air space whose vapour pressure the balance finds; it follows at once, without storage. */
-export interface VapourNode {
-  readonly row: number;
-  nowHPa: number;
-  beforeHPa: number;
-  earlierHPa: number;
+/** Water that leaves a surface for an air space, or settles from it, with its latent heat. Without a space: the air outside. */
+export interface WetLink {
+  readonly surface: HeatNode;
+  readonly vapour: VapourNode | undefined;
+  perHPa: number;
 }
 
-/**
- * A heat node at rest.
- *
- * @param row - Its row of the network.
- * @param startC - Its temperature. [°C]
- * @returns The node.
- */
-export function heatNode(row: number, startC: number): HeatNode {
-  return {
-    row,
-    nowC: startC,
-    beforeC: startC,
-    earlierC: startC,
-    emissionBaseWPerM2: 0.5,
-    emissionSlopeWPerM2K: 0.5,
-    saturationBaseHPa: 0.5,
-    saturationSlopeHPaPerK: 0.5,
-  };
+/** The part of the longwave exchange that the balance needs: how much of each face's emission every face gains. */
+export interface EmissionWeights {
+  /** Rows of the faces follow each other. */
+  readonly firstRow: number;
+  /** For each face in turn: the weight of every face's emission. */
+  readonly weights: Float64Array;
+  /** Emission of each face: base + slope · temperature. [W m⁻², W m⁻² K⁻¹] */
+  readonly basesWPerM2: Float64Array;
+  readonly slopesWPerM2K: Float64Array;
+  /** What each face gains from sky and surroundings. [W m⁻²] */
+  readonly outerGainsWPerM2: Float64Array;
 }
 
 /**
- * Straightens the black-body emission of a node about its latest estimate.
+ * The balance of all nodes of a bed, straightened about the latest estimates: each row says that what flows into a node is what it stores.
+ * Links are laid once; a pass sets their strength, then the rows are assembled and solved.
  *
- * @param node - The node; its emission tangent is set.
+ * Arrays are read within their bounds by construction; hence the asserted element type.
  */
-export function straightenEmission(node: HeatNode): void {
-  const emission = blackBodyWPerM2(node.nowC);
-  const slope = (4 * emission) / (node.nowC + KELVIN_AT_ZERO_C);
-  node.emissionSlopeWPerM2K = slope;
-  node.emissionBaseWPerM2 = emission - slope * node.nowC;
-}
-
-/**
- * Straightens the saturation curve of a node about its latest estimate.
- *
- * @param node - The node; its saturation tangent is set.
- * @returns Saturation vapour pressure at the estimate. [hPa]
- * @see The Magnus form of `saturationVapourHPa`, written out because this is the innermost loop (`wmo-magnus`)
- */
-export function straightenSaturation(node: HeatNode): number {
-  const offset = MAGNUS_C + node.nowC;
-  const saturation = MAGNUS_HPA * Math.exp((MAGNUS_SLOPE * node.nowC) / offset);
-  const slope = (saturation * MAGNUS_SLOPE * MAGNUS_C) / (offset * offset);
-  node.saturationSlopeHPaPerK = slope;
-  node.saturationBaseHPa = saturation - slope * node.nowC;
-  return saturation;
-}
-
-/** The linear balance of all nodes of a bed: rows say that the heat (or vapour) into a node is what it stores. */
 export class HeatNetwork {
-  readonly size: number;
-  private readonly matrix: Float64Array;
-  private readonly load: Float64Array;
+  /** All heat nodes, in the order in which they were made. */
+  readonly nodes: HeatNode[] = [];
+  private size = 0;
+  private matrix = new Float64Array(0);
+  private load = new Float64Array(0);
+  private readonly innerLinks: Link[] = [];
+  private readonly outerLinks: Link[] = [];
+  private readonly wetLinks: WetLink[] = [];
 
-  constructor(size: number) {
-    this.size = size;
-    this.matrix = new Float64Array(size * size);
-    this.load = new Float64Array(size);
+  /** Makes a place whose temperature is to be found. [°C] */
+  heatNode(startC: number): HeatNode {
+    const node = heatNode(this.size++, startC);
+    this.nodes.push(node);
+    return node;
   }
 
-  /** Forgets all exchanges. */
-  clear(): void {
-    this.matrix.fill(0);
-    this.load.fill(0);
+  /** Makes an air space whose vapour pressure is to be found. [hPa] */
+  vapourNode(startHPa: number): VapourNode {
+    return vapourNode(this.size++, startHPa);
   }
 
-  /** Adds what the node of `row` loses per unit of the node of `column`. [W m⁻² per unit] */
-  addLoss(row: number, column: number, lossPerUnit: number): void {
-    const place = row * this.size + column;
-    this.matrix[place] = (this.matrix[place] ?? 0) + lossPerUnit;
+  /** Lays a link between two nodes of the same kind, or to the outside if there is no other. */
+  link(node: { readonly row: number }, other: { readonly row: number } | undefined, perUnit = Number.NaN): Link {
+    const link = { row: node.row, otherRow: other?.row, perUnit, outsideValue: Number.NaN };
+    (other === undefined ? this.outerLinks : this.innerLinks).push(link);
+    return link;
   }
 
-  /** Adds a gain that does not depend on the unknowns. [W m⁻²] */
-  addGain(row: number, gainWPerM2: number): void {
-    this.load[row] = (this.load[row] ?? 0) + gainWPerM2;
-  }
-
-  /** Exchange between two nodes of the same kind. [W m⁻² per unit of difference] */
-  exchange(row: number, otherRow: number, perUnit: number): void {
-    this.addLoss(row, row, perUnit);
-    this.addLoss(otherRow, otherRow, perUnit);
-    this.addLoss(row, otherRow, -perUnit);
-    this.addLoss(otherRow, row, -perUnit);
-  }
-
-  /** Exchange with surroundings whose value is known. [W m⁻² per unit of difference] */
-  exchangeWithFixed(row: number, perUnit: number, fixed: number): void {
-    this.addLoss(row, row, perUnit);
-    this.addGain(row, perUnit * fixed);
-  }
-
-  /** Water that leaves a wet surface for an air space, or settles there: the surface loses its latent heat. [W m⁻² hPa⁻¹] */
-  evaporate(surface: HeatNode, vapour: VapourNode, perHPa: number): void {
-    const perK = perHPa * surface.saturationSlopeHPaPerK;
-    const base = perHPa * surface.saturationBaseHPa;
-    this.addLoss(surface.row, surface.row, perK);
-    this.addLoss(surface.row, vapour.row, -perHPa);
-    this.addGain(surface.row, -base);
-    this.addLoss(vapour.row, vapour.row, perHPa);
-    this.addLoss(vapour.row, surface.row, -perK);
-    this.addGain(vapour.row, base);
-  }
-
-  /** The same towards air whose vapour pressure is known. [W m⁻² hPa⁻¹, hPa] */
-  evaporateOutside(surface: HeatNode, outsideHPa: number, perHPa: number): void {
-    this.addLoss(surface.row, surface.row, perHPa * surface.saturationSlopeHPaPerK);
-    this.addGain(surface.row, perHPa * (outsideHPa - surface.saturationBaseHPa));
+  /** Lets water leave and settle on a surface. */
+  wetLink(surface: HeatNode, vapour: VapourNode | undefined): WetLink {
+    const link = { surface, vapour, perHPa: Number.NaN };
+    this.wetLinks.push(link);
+    return link;
   }
 
   /**
-   * Solves the balance by elimination. No pivot is sought: each node exchanges with its surroundings, so the diagonal dominates. Rows
-   * come in the order vapour, wall, water, air, faces, so that the sparse ones go first.
+   * Assembles all rows and solves them.
+   *
+   * @param emission - Longwave exchange between the faces.
+   * @param outsideHPa - Vapour pressure outside. [hPa]
    */
-  solve(): void {
-    const { size, matrix } = this;
-    for (let pivot = 0; pivot < size; pivot++) {
-      const inverse = 1 / (matrix[pivot * size + pivot] ?? 0);
-      for (let row = pivot + 1; row < size; row++) {
-        const factor = (matrix[row * size + pivot] ?? 0) * inverse;
-        if (factor !== 0) this.subtractRow(row, pivot, factor);
-      }
-    }
-    for (let row = size - 1; row >= 0; row--) this.backSubstitute(row);
+  solve(emission: EmissionWeights, outsideHPa: number): void {
+    this.clear();
+    this.addStores();
+    this.addEmission(emission);
+    this.addLinks();
+    this.addWetLinks(outsideHPa);
+    this.eliminate();
+    this.substitute();
   }
 
   /** The value found for a row: °C of a heat node, hPa of a vapour node. */
   found(row: number): number {
-    return this.load[row] ?? 0;
+    return this.load[row] as number;
   }
 
-  private subtractRow(row: number, pivot: number, factor: number): void {
-    const { size, matrix, load } = this;
-    let place = row * size + pivot + 1;
-    let pivotPlace = pivot * size + pivot + 1;
-    for (let column = pivot + 1; column < size; column++) {
-      matrix[place] = (matrix[place] ?? 0) - factor * (matrix[pivotPlace] ?? 0);
-      place++;
-      pivotPlace++;
+  /** A loop, because for so few entries it is faster than `fill`. */
+  private clear(): void {
+    if (this.load.length !== this.size) {
+      this.matrix = new Float64Array(this.size * this.size);
+      this.load = new Float64Array(this.size);
     }
-    load[row] = (load[row] ?? 0) - factor * (load[pivot] ?? 0);
+    const { matrix, load } = this;
+    for (let i = 0; i < matrix.length; i++) matrix[i] = 0;
+    for (let i = 0; i < load.length; i++) load[i] = 0;
   }
 
-  private backSubstitute(row: number): void {
-    const { size, matrix, load } = this;
-    let rest = load[row] ?? 0;
-    for (let column = row + 1; column < size; column++) {
-      rest -= (matrix[row * size + column] ?? 0) * (load[column] ?? 0);
+  private addStores(): void {
+    const { matrix, load, size } = this;
+    for (const node of this.nodes) {
+      const { row, storeWPerM2K } = node;
+      matrix[row * size + row] = storeWPerM2K;
+      load[row] = storeWPerM2K * node.beforeC + node.sunWPerM2;
     }
-    load[row] = rest / (matrix[row * size + row] ?? 0);
+  }
+
+  private addEmission(emission: EmissionWeights): void {
+    const { matrix, load, size } = this;
+    const { firstRow, weights, basesWPerM2, slopesWPerM2K, outerGainsWPerM2 } = emission;
+    const count = basesWPerM2.length;
+    let place = 0;
+    for (let i = 0; i < count; i++) {
+      const rowStart = (firstRow + i) * size + firstRow;
+      let gain = outerGainsWPerM2[i] as number;
+      for (let sender = 0; sender < count; sender++) {
+        const weight = weights[place++] as number;
+        matrix[rowStart + sender] = (matrix[rowStart + sender] as number) - weight * (slopesWPerM2K[sender] as number);
+        gain += weight * (basesWPerM2[sender] as number);
+      }
+      load[firstRow + i] = (load[firstRow + i] as number) + gain;
+    }
+  }
+
+  private addLinks(): void {
+    const { matrix, load, size } = this;
+    for (const { row, otherRow, perUnit } of this.innerLinks) {
+      const other = otherRow as number;
+      const own = row * size + row;
+      const across = row * size + other;
+      const back = other * size + row;
+      const otherOwn = other * size + other;
+      matrix[own] = (matrix[own] as number) + perUnit;
+      matrix[across] = (matrix[across] as number) - perUnit;
+      matrix[back] = (matrix[back] as number) - perUnit;
+      matrix[otherOwn] = (matrix[otherOwn] as number) + perUnit;
+    }
+    for (const { row, perUnit, outsideValue } of this.outerLinks) {
+      const own = row * size + row;
+      matrix[own] = (matrix[own] as number) + perUnit;
+      load[row] = (load[row] as number) + perUnit * outsideValue;
+    }
+  }
+
+  private addWetLinks(outsideHPa: number): void {
+    const { matrix, load, size } = this;
+    for (const { surface, vapour, perHPa } of this.wetLinks) {
+      if (perHPa === 0) continue;
+      const { row } = surface;
+      const perK = perHPa * surface.saturationSlopeHPaPerK;
+      const base = perHPa * surface.saturationBaseHPa;
+      const own = row * size + row;
+      matrix[own] = (matrix[own] as number) + perK;
+      load[row] = (load[row] as number) - base;
+      if (vapour === undefined) {
+        load[row] = (load[row] as number) + perHPa * outsideHPa;
+        continue;
+      }
+      const across = row * size + vapour.row;
+      const back = vapour.row * size + row;
+      const air = vapour.row * size + vapour.row;
+      matrix[across] = (matrix[across] as number) - perHPa;
+      matrix[back] = (matrix[back] as number) - perK;
+      matrix[air] = (matrix[air] as number) + perHPa;
+      load[vapour.row] = (load[vapour.row] as number) + base;
+    }
+  }
+
+  /** No pivot is sought: every node exchanges with its surroundings, so the diagonal dominates. */
+  private eliminate(): void {
+    const { matrix, load, size } = this;
+    for (let pivot = 0; pivot < size; pivot++) {
+      const pivotStart = pivot * size;
+      const inverse = 1 / (matrix[pivotStart + pivot] as number);
+      for (let row = pivot + 1; row < size; row++) {
+        const rowStart = row * size;
+        const factor = (matrix[rowStart + pivot] as number) * inverse;
+        if (factor === 0) continue;
+        for (let column = pivot + 1; column < size; column++) {
+          const entry = rowStart + column;
+          matrix[entry] = (matrix[entry] as number) - factor * (matrix[pivotStart + column] as number);
+        }
+        load[row] = (load[row] as number) - factor * (load[pivot] as number);
+      }
+    }
+  }
+
+  private substitute(): void {
+    const { matrix, load, size } = this;
+    for (let row = size - 1; row >= 0; row--) {
+      const rowStart = row * size;
+      let rest = load[row] as number;
+      for (let column = row + 1; column < size; column++) {
+        rest -= (matrix[rowStart + column] as number) * (load[column] as number);
+      }
+      load[row] = rest / (matrix[rowStart + row] as number);
+    }
   }
 }

@@ -2,6 +2,13 @@ import type { CoverStack, NightInput } from './night-input.ts';
 
 const MS_PER_MIN = 60_000;
 
+/** A stretch of a run under one stack. */
+export interface Stretch {
+  readonly stack: CoverStack;
+  readonly fromMs: number;
+  readonly toMs: number;
+}
+
 /**
  * The instants of a run: even steps, cut wherever covers, blankets or vents change, and the end.
  *
@@ -12,29 +19,34 @@ const MS_PER_MIN = 60_000;
 export function instantsMs(input: NightInput, stepMin: number): Float64Array {
   const startMs = input.start.getTime();
   const endMs = input.end.getTime();
-  const times = new Set<number>([startMs, endMs]);
-  for (let atMs = startMs; atMs < endMs; atMs += stepMin * MS_PER_MIN) times.add(atMs);
-  const changes = input.changes ?? [];
-  for (const at of [
-    ...changes.map((change) => change.at),
-    ...[input, ...changes].flatMap((part) => dressInstants(part.stack)),
-  ]) {
-    const atMs = at.getTime();
-    if (atMs > startMs && atMs < endMs) times.add(atMs);
-  }
-  return Float64Array.from(times).sort();
+  const stepMs = stepMin * MS_PER_MIN;
+  const steps = Math.ceil((endMs - startMs) / stepMs);
+  const cuts = cutsMs(input).filter((atMs) => atMs > startMs && atMs < endMs && (atMs - startMs) % stepMs !== 0);
+  const times = new Float64Array(steps + 1 + new Set(cuts).size);
+  for (let i = 0; i < steps; i++) times[i] = startMs + i * stepMs;
+  times[steps] = endMs;
+  if (times.length > steps + 1) times.set([...new Set(cuts)], steps + 1);
+  return times.length > steps + 1 ? times.sort() : times;
 }
 
 /**
- * The stack that lies over the bed from an instant on.
+ * The stacks of a run in order of time.
  *
  * @param input - The run.
- * @param atMs - Instant. [ms since 1970]
- * @returns The stack.
+ * @returns At least one stretch; together they reach from start to end.
  */
-export function stackFrom(input: NightInput, atMs: number): CoverStack {
-  const change = input.changes?.findLast((candidate) => candidate.at.getTime() <= atMs);
-  return change?.stack ?? input.stack;
+export function stretchesOf(input: NightInput): Stretch[] {
+  const startMs = input.start.getTime();
+  const endMs = input.end.getTime();
+  const changes = (input.changes ?? []).map(({ at, stack }) => ({ atMs: at.getTime(), stack }));
+  const parts = [{ atMs: startMs, stack: input.stack }, ...changes].filter(({ atMs }) => atMs < endMs);
+  return parts
+    .map(({ atMs, stack }, i) => ({
+      stack,
+      fromMs: Math.max(startMs, atMs),
+      toMs: Math.max(startMs, parts[i + 1]?.atMs ?? endMs),
+    }))
+    .filter(({ fromMs, toMs }) => fromMs < toMs);
 }
 
 /**
@@ -48,6 +60,9 @@ export function isThere(span: { readonly from: Date; readonly to: Date } | undef
   return span !== undefined && span.from.getTime() <= atMs && atMs < span.to.getTime();
 }
 
-function dressInstants(stack: CoverStack): Date[] {
-  return [stack.blanket, stack.vent].flatMap((span) => (span === undefined ? [] : [span.from, span.to]));
+function cutsMs(input: NightInput): number[] {
+  const changes = input.changes ?? [];
+  const spans = [input, ...changes].flatMap(({ stack }) => [stack.blanket, stack.vent]);
+  const dress = spans.flatMap((span) => (span === undefined ? [] : [span.from.getTime(), span.to.getTime()]));
+  return [...changes.map(({ at }) => at.getTime()), ...dress];
 }

@@ -2,7 +2,8 @@
 export const SOIL_EMISSIVITY = 0.96;
 
 /**
- * One rung of the longwave ladder, a cover or the canopy: its optics, the black-body emission of its faces, and the fluxes found for it.
+ * One rung of the longwave ladder: a cover, the canopy or, last, the soil. Its optics, the black-body emission of its faces, and the fluxes
+ * that were found for it.
  */
 export interface Rung {
   transmittedFraction: number;
@@ -13,78 +14,132 @@ export interface Rung {
   /** σT⁴ of the upper and the lower face. */
   upperBlackWPerM2: number;
   lowerBlackWPerM2: number;
-  /** Flux that comes down onto the rung. */
+  /** Flux down onto the rung, and up from it. */
   arrivingWPerM2: number;
-  /** Flux that goes up from the rung: `risingBase + risingShare · arriving`. */
   risingWPerM2: number;
+  /** What rises is base + share · what arrives; the share follows from the optics alone. */
   risingBaseWPerM2: number;
   risingShareFraction: number;
-}
-
-/** The ground under a ladder. */
-export interface LadderFloor {
-  blackWPerM2: number;
-  arrivingWPerM2: number;
-  risingWPerM2: number;
+  /** How often, all told, radiation is thrown to and fro between the lower face and what lies below. */
+  bouncesRatio: number;
 }
 
 /**
- * A rung that neither sends nor stops anything.
+ * A rung whose optics are not yet known.
  *
- * @returns A rung with every flux at nought.
+ * @returns The rung.
  */
-export function clearRung(): Rung {
+export function blankRung(): Rung {
   return {
-    transmittedFraction: 1,
-    reflectedUpFraction: 0,
-    reflectedDownFraction: 0,
-    emittedUpFraction: 0,
-    emittedDownFraction: 0,
-    upperBlackWPerM2: 0,
-    lowerBlackWPerM2: 0,
-    arrivingWPerM2: 0,
-    risingWPerM2: 0,
-    risingBaseWPerM2: 0,
-    risingShareFraction: 0,
+    transmittedFraction: Number.NaN,
+    reflectedUpFraction: Number.NaN,
+    reflectedDownFraction: Number.NaN,
+    emittedUpFraction: Number.NaN,
+    emittedDownFraction: Number.NaN,
+    upperBlackWPerM2: Number.NaN,
+    lowerBlackWPerM2: Number.NaN,
+    arrivingWPerM2: Number.NaN,
+    risingWPerM2: Number.NaN,
+    risingBaseWPerM2: Number.NaN,
+    risingShareFraction: Number.NaN,
+    bouncesRatio: Number.NaN,
   };
 }
 
 /**
- * Fluxes of a stack of grey layers between sky and soil, all reflections included. Each rung is solved for what rises from it as a linear
- * function of what comes down onto it, from the soil upward; then the sky's radiation is followed down.
+ * Sets the optics of a rung with two faces alike.
  *
- * @param rungs - Covers and canopy from the top; their `arriving` and `rising` fluxes are set.
- * @param floor - The soil; its fluxes are set.
+ * @param rung - The rung.
+ * @param transmittedFraction - What passes. [0…1]
+ * @param reflectedFraction - What is thrown back. [0…1]
+ */
+export function setRung(rung: Rung, transmittedFraction: number, reflectedFraction: number): void {
+  rung.transmittedFraction = transmittedFraction;
+  rung.reflectedUpFraction = reflectedFraction;
+  rung.reflectedDownFraction = reflectedFraction;
+  rung.emittedUpFraction = 1 - transmittedFraction - reflectedFraction;
+  rung.emittedDownFraction = rung.emittedUpFraction;
+}
+
+/**
+ * The soil as the last rung: opaque, and only its upper face matters.
+ *
+ * @returns The rung.
+ */
+export function soilRung(): Rung {
+  const rung = blankRung();
+  setRung(rung, 0, 1 - SOIL_EMISSIVITY);
+  return rung;
+}
+
+/**
+ * Works out how much of what falls onto each rung comes back up, all reflections below included. To be called when optics have changed.
+ *
+ * @param rungs - Rungs from the top, soil last; their optical shares are set and their faces dark.
+ */
+export function setLadderOptics(rungs: readonly Rung[]): void {
+  let shareBelow = 0;
+  for (let i = rungs.length - 1; i >= 0; i--) {
+    const rung = rungs[i] as Rung;
+    rung.bouncesRatio = 1 / (1 - rung.reflectedDownFraction * shareBelow);
+    shareBelow =
+      rung.transmittedFraction * rung.transmittedFraction * rung.bouncesRatio * shareBelow + rung.reflectedUpFraction;
+    rung.risingShareFraction = shareBelow;
+    rung.upperBlackWPerM2 = 0;
+    rung.lowerBlackWPerM2 = 0;
+  }
+}
+
+/**
+ * Fluxes between grey layers from sky to soil. What rises from each rung is found as a linear function of what comes down onto it, from the
+ * soil upward; then the sky's radiation is followed down.
+ *
+ * @param rungs - Rungs from the top, soil last, after `setLadderOptics`; their fluxes are set.
  * @param skyWPerM2 - Longwave radiation onto the top rung. [W m⁻²]
  *
  * @see Two-flux method for plane grey layers (`two-flux`)
  */
-export function solveLadder(rungs: readonly Rung[], floor: LadderFloor, skyWPerM2: number): void {
-  let base = SOIL_EMISSIVITY * floor.blackWPerM2;
-  let share = 1 - SOIL_EMISSIVITY;
+export function solveLadder(rungs: readonly Rung[], skyWPerM2: number): void {
+  let baseBelow = 0;
+  let shareBelow = 0;
   for (let i = rungs.length - 1; i >= 0; i--) {
-    const rung = rungs[i];
-    if (rung === undefined) break;
-    const bounces = 1 / (1 - rung.reflectedDownFraction * share);
-    const downBase = bounces * (rung.reflectedDownFraction * base + rung.emittedDownFraction * rung.lowerBlackWPerM2);
-    const downShare = bounces * rung.transmittedFraction;
-    base = rung.transmittedFraction * (base + share * downBase) + rung.emittedUpFraction * rung.upperBlackWPerM2;
-    share = rung.transmittedFraction * share * downShare + rung.reflectedUpFraction;
-    rung.risingBaseWPerM2 = base;
-    rung.risingShareFraction = share;
+    const rung = rungs[i] as Rung;
+    const sentDown = rung.emittedDownFraction * rung.lowerBlackWPerM2;
+    const down = rung.bouncesRatio * (rung.reflectedDownFraction * baseBelow + sentDown);
+    baseBelow =
+      rung.transmittedFraction * (baseBelow + shareBelow * down) + rung.emittedUpFraction * rung.upperBlackWPerM2;
+    shareBelow = rung.risingShareFraction;
+    rung.risingBaseWPerM2 = baseBelow;
   }
-  let down = skyWPerM2;
+  let arriving = skyWPerM2;
   for (let i = 0; i < rungs.length; i++) {
-    const rung = rungs[i];
-    if (rung === undefined) break;
-    rung.arrivingWPerM2 = down;
-    rung.risingWPerM2 = rung.risingBaseWPerM2 + rung.risingShareFraction * down;
-    const next = rungs[i + 1];
-    const nextBase = next === undefined ? SOIL_EMISSIVITY * floor.blackWPerM2 : next.risingBaseWPerM2;
-    const nextShare = next === undefined ? 1 - SOIL_EMISSIVITY : next.risingShareFraction;
-    const fromAbove = rung.transmittedFraction * down + rung.emittedDownFraction * rung.lowerBlackWPerM2;
-    down = (fromAbove + rung.reflectedDownFraction * nextBase) / (1 - rung.reflectedDownFraction * nextShare);
+    const rung = rungs[i] as Rung;
+    rung.arrivingWPerM2 = arriving;
+    rung.risingWPerM2 = rung.risingBaseWPerM2 + rung.risingShareFraction * arriving;
+    const baseNext = rungs[i + 1]?.risingBaseWPerM2 ?? 0;
+    const sentDown = rung.emittedDownFraction * rung.lowerBlackWPerM2;
+    arriving =
+      rung.bouncesRatio * (rung.transmittedFraction * arriving + rung.reflectedDownFraction * baseNext + sentDown);
   }
-  floor.arrivingWPerM2 = down;
-  floor.risingWPerM2 = SOIL_EMISSIVITY * floor.blackWPerM2 + (1 - SOIL_EMISSIVITY) * down;
+}
+
+/**
+ * What the upper face of a rung gains. [W m⁻²]
+ *
+ * @param rung - A rung of a solved ladder.
+ * @returns Absorbed less emitted longwave. [W m⁻²]
+ */
+export function upperGainWPerM2(rung: Rung): number {
+  return rung.emittedUpFraction * (rung.arrivingWPerM2 - rung.upperBlackWPerM2);
+}
+
+/**
+ * What the lower face of a rung gains.
+ *
+ * @param rung - A rung of a solved ladder.
+ * @param below - The rung below it.
+ * @returns Absorbed less emitted longwave. [W m⁻²]
+ */
+export function lowerGainWPerM2(rung: Rung, below: Rung): number {
+  return rung.emittedDownFraction * (below.risingWPerM2 - rung.lowerBlackWPerM2);
 }

@@ -1,44 +1,46 @@
-import type { Bed } from './bed.ts';
+import type { Bed, Cover } from './bed.ts';
 import { KELVIN_AT_ZERO_C } from './constants.ts';
 import type { Vent } from './night-input.ts';
 import type { Surroundings } from './surroundings.ts';
 
 const GRAVITY_M_PER_S2 = 9.81;
-const DISCHARGE = 0.75;
-const WIND_EFFECT = 0.09;
+/** Discharge and wind effect of an opening (`vanthoor-2011`). */
+const DISCHARGE_FRACTION = 0.75;
+const WIND_EFFECT_FRACTION = 0.09;
 const M_PER_MM = 0.001;
 /** Even a sealed cover breathes this much, far below what can be measured: vapour needs a way out. */
 const SEALED_W_PER_M2K = 1e-6;
 
 /**
- * Adds the air that leaks through covers and streams through a vent to the balance.
+ * Sets the air that leaks through covers and streams through a vent, about the latest estimates.
  *
- * @param bed - The bed; the leakage of each space is kept in it.
+ * @param bed - The bed.
  * @param around - The surroundings.
  * @param vent - Opening of the outermost cover, if it is open.
  */
-export function addLeakage(bed: Bed, around: Surroundings, vent: Vent | undefined): void {
-  const { network, airHeatJPerM3K } = bed;
+export function setLeakage(bed: Bed, around: Surroundings, vent: Vent | undefined): void {
+  const { outermost } = bed;
+  if (outermost === undefined) return;
   let outsideC = around.coverAirC;
-  let outsideRow: number | undefined;
   for (const cover of bed.covers) {
-    const { layer, below } = cover;
-    const insideC = below.air.nowC;
-    let leakMmPerS = layer.leak0MmPerS + layer.leakMmPerSK * Math.abs(insideC - outsideC);
-    if (outsideRow === undefined) {
-      const windMPerS = around.coverWindMPerS;
-      leakMmPerS += (layer.leak1MmPerM + layer.leak2MmSPerM2 * windMPerS) * windMPerS;
-    }
-    let flowMPerS = leakMmPerS * M_PER_MM * cover.leakShareFraction;
-    if (outsideRow === undefined && vent !== undefined) {
+    const insideC = cover.below.air.nowC;
+    let flowMPerS = leakMPerS(cover, cover === outermost ? around.coverWindMPerS : 0, insideC - outsideC);
+    if (cover === outermost && vent !== undefined) {
       flowMPerS += ventFlowMPerS(vent, insideC, outsideC, around.coverWindMPerS);
     }
-    below.leakWPerM2K = cover.floorFraction * Math.max(SEALED_W_PER_M2K, airHeatJPerM3K * flowMPerS);
-    if (outsideRow === undefined) network.exchangeWithFixed(below.air.row, below.leakWPerM2K, outsideC);
-    else network.exchange(below.air.row, outsideRow, below.leakWPerM2K);
+    const leakWPerM2K = cover.floorFraction * Math.max(SEALED_W_PER_M2K, bed.airHeatJPerM3K * flowMPerS);
+    cover.below.leak.perUnit = leakWPerM2K;
+    cover.below.vapourLeak.perUnit = leakWPerM2K / bed.psychrometricHPaPerK;
     outsideC = insideC;
-    outsideRow = below.air.row;
   }
+  outermost.below.leak.outsideValue = around.coverAirC;
+  outermost.below.vapourLeak.outsideValue = around.vapourHPa;
+}
+
+function leakMPerS({ layer, leakShareFraction }: Cover, windMPerS: number, warmthK: number): number {
+  const windMmPerS = (layer.leak1MmPerM + layer.leak2MmSPerM2 * windMPerS) * windMPerS;
+  const leakMmPerS = layer.leak0MmPerS + windMmPerS + layer.leakMmPerSK * Math.abs(warmthK);
+  return leakShareFraction * leakMmPerS * M_PER_MM;
 }
 
 /**
@@ -54,5 +56,5 @@ export function addLeakage(bed: Bed, around: Surroundings, vent: Vent | undefine
 export function ventFlowMPerS(vent: Vent, insideC: number, outsideC: number, windMPerS: number): number {
   const meanK = (insideC + outsideC) / 2 + KELVIN_AT_ZERO_C;
   const rise = (2 * GRAVITY_M_PER_S2 * (vent.heightM / 4) * Math.abs(insideC - outsideC)) / meanK;
-  return (vent.areaRatio / 2) * DISCHARGE * Math.sqrt(rise + WIND_EFFECT * windMPerS * windMPerS);
+  return (vent.areaRatio / 2) * DISCHARGE_FRACTION * Math.sqrt(rise + WIND_EFFECT_FRACTION * windMPerS * windMPerS);
 }

@@ -1,141 +1,147 @@
-import { type HeatNetwork, type HeatNode, straightenEmission } from './heat-network.ts';
-import { type LadderFloor, type Rung, SOIL_EMISSIVITY, solveLadder } from './ladder.ts';
+import type { EmissionWeights } from './heat-network.ts';
+import { type HeatNode, straightenEmission } from './heat-node.ts';
+import { lowerGainWPerM2, type Rung, setLadderOptics, solveLadder, upperGainWPerM2 } from './ladder.ts';
 
-/** Where the longwave exchange of a bed takes place: rungs of the bed, and of the path beside inner covers. */
-export interface LongwaveLayout {
-  /** Covers from outside to inside, then the canopy. */
+/** One column of floor from sky to soil. */
+export interface LadderPart {
+  /** Covers from outside to inside, canopy if there is one, soil. */
   readonly rungs: readonly Rung[];
-  /** Upper and lower face of each cover in turn, canopy, soil surface, and the path's surface if there is one. */
-  readonly faces: readonly HeatNode[];
-  /** Share of the floor under the inner covers; the rest is path under the outermost cover alone. */
+  /** Places in the list of all faces of each rung's upper and lower face; the canopy's two faces share a place, and so do the soil's. */
+  readonly places: readonly (readonly [upper: number, lower: number])[];
+  /** Share of the floor. [0…1] */
   readonly floorFraction: number;
 }
 
 /**
- * Longwave gains of all faces as sums over the black-body emissions of all faces. The weights depend only on optics, so they are found once
- * by lighting one face at a time and are kept until a cover wets, dries or is dressed for the night.
+ * Longwave gains of all faces as weighted sums over the emissions of all faces. The weights depend only on optics, so they are found once, by
+ * lighting one face at a time, and kept until a cover wets, dries or is dressed for the night.
  */
-export class LongwaveExchange {
-  private readonly layout: LongwaveLayout;
-  private readonly floor: LadderFloor = { blackWPerM2: 0, arrivingWPerM2: 0, risingWPerM2: 0 };
-  private readonly pathFloor: LadderFloor = { blackWPerM2: 0, arrivingWPerM2: 0, risingWPerM2: 0 };
-  private readonly outerRung: readonly Rung[];
-  private readonly canopyPlace: number;
-  private readonly hasPath: boolean;
-  /** Weight of the emission of face `column` in the gain of face `row`; the last column is the sky. */
-  private readonly weights: Float64Array;
-  /** The same for the flux down onto the canopy plus the flux up from it. */
+export class LongwaveExchange implements EmissionWeights {
+  readonly firstRow: number;
+  readonly weights: Float64Array;
+  readonly basesWPerM2: Float64Array;
+  readonly slopesWPerM2K: Float64Array;
+  readonly outerGainsWPerM2: Float64Array;
+  private readonly faces: readonly HeatNode[];
+  private readonly bed: LadderPart;
+  private readonly path: LadderPart | undefined;
+  /** Share of the sky's radiation that each face gains, and share of the radiation of what stands round the bed. */
+  private readonly skyWeights: Float64Array;
+  private archSurplusFraction = 0;
+  /** Weight of each face's emission in the two fluxes at the top of the crop. */
   private readonly cropWeights: Float64Array;
+  private cropSkyFraction = 0;
 
-  constructor(layout: LongwaveLayout) {
-    this.layout = layout;
-    this.outerRung = layout.rungs.slice(0, 1);
-    this.canopyPlace = 2 * (layout.rungs.length - 1);
-    this.hasPath = layout.faces.length > this.canopyPlace + 2;
-    const columns = layout.faces.length + 1;
-    this.weights = new Float64Array(layout.faces.length * columns);
-    this.cropWeights = new Float64Array(columns);
-  }
-
-  /** Finds the weights anew after the optics of a rung have changed. */
-  refresh(): void {
-    const count = this.layout.faces.length;
-    for (let column = 0; column < count; column++) {
-      this.light(column, 1);
-      this.record(column, 0);
-      this.light(column, 0);
-    }
-    this.record(count, 1);
+  /**
+   * @param faces - All faces in the order of their rows: upper and lower in turn from the outermost cover; then canopy, soil, path.
+   * @param bed - The bed: covers, canopy, soil.
+   * @param path - The path beside inner covers: outermost cover, soil.
+   */
+  constructor(faces: readonly HeatNode[], bed: LadderPart, path: LadderPart | undefined) {
+    this.faces = faces;
+    this.bed = bed;
+    this.path = path;
+    this.firstRow = faces[0]?.row ?? 0;
+    this.weights = new Float64Array(faces.length * faces.length);
+    this.basesWPerM2 = new Float64Array(faces.length);
+    this.slopesWPerM2K = new Float64Array(faces.length);
+    this.outerGainsWPerM2 = new Float64Array(faces.length);
+    this.skyWeights = new Float64Array(faces.length);
+    this.cropWeights = new Float64Array(faces.length);
   }
 
   /**
-   * Adds the exchange to the balance, straightened about the latest estimates.
+   * Finds the weights anew after optics have changed.
    *
-   * @param network - The balance.
-   * @param skyWPerM2 - Longwave radiation from the sky and what stands around. [W m⁻²]
+   * @param archSurplusFraction - Surface of an arch beyond its floor area, times its emissivity: it sees half sky, half the ground around.
    */
-  addTo(network: HeatNetwork, skyWPerM2: number): void {
-    const { faces } = this.layout;
-    for (const face of faces) straightenEmission(face);
-    let place = 0;
-    for (const face of faces) {
-      let gain = 0;
-      for (const sender of faces) {
-        const weight = this.weights[place++] ?? 0;
-        network.addLoss(face.row, sender.row, -weight * sender.emissionSlopeWPerM2K);
-        gain += weight * sender.emissionBaseWPerM2;
-      }
-      gain += (this.weights[place++] ?? 0) * skyWPerM2;
-      network.addGain(face.row, gain);
+  refresh(archSurplusFraction: number): void {
+    this.weights.fill(0);
+    this.skyWeights.fill(0);
+    this.refreshPart(this.bed);
+    if (this.path !== undefined) this.refreshPart(this.path);
+    this.archSurplusFraction = archSurplusFraction;
+    this.weights[0] = (this.weights[0] as number) - archSurplusFraction;
+  }
+
+  /**
+   * Straightens the emission of all faces and sets what they gain from outside.
+   *
+   * @param skyWPerM2 - Longwave radiation onto the bed. [W m⁻²]
+   * @param aroundWPerM2 - Emission of the ground around. [W m⁻²]
+   */
+  straighten(skyWPerM2: number, aroundWPerM2: number): void {
+    const { faces, skyWeights, outerGainsWPerM2, basesWPerM2, slopesWPerM2K } = this;
+    for (let i = 0; i < faces.length; i++) {
+      const face = faces[i] as HeatNode;
+      straightenEmission(face);
+      basesWPerM2[i] = face.emissionBaseWPerM2;
+      slopesWPerM2K[i] = face.emissionSlopeWPerM2K;
+      outerGainsWPerM2[i] = (skyWeights[i] as number) * skyWPerM2;
     }
+    const sides = (this.archSurplusFraction * (skyWPerM2 + aroundWPerM2)) / 2;
+    outerGainsWPerM2[0] = (outerGainsWPerM2[0] as number) + sides;
   }
 
   /**
    * Flux that comes down onto the crop plus flux that goes up from it, with the emissions as last straightened.
    *
-   * @param skyWPerM2 - Longwave radiation from the sky and what stands around. [W m⁻²]
+   * @param skyWPerM2 - Longwave radiation onto the bed. [W m⁻²]
    * @returns Sum of the two fluxes at the top of the crop. [W m⁻²]
    */
   cropFluxWPerM2(skyWPerM2: number): number {
-    let place = 0;
-    let flux = 0;
-    for (const face of this.layout.faces) flux += (this.cropWeights[place++] ?? 0) * emissionWPerM2(face);
-    return flux + (this.cropWeights[place] ?? 0) * skyWPerM2;
-  }
-
-  private light(column: number, blackWPerM2: number): void {
-    const { canopyPlace } = this;
-    if (column <= canopyPlace) {
-      const rung = this.layout.rungs[column >> 1];
-      if (rung === undefined) return;
-      if (column % 2 === 0) rung.upperBlackWPerM2 = blackWPerM2;
-      if (column % 2 === 1 || column === canopyPlace) rung.lowerBlackWPerM2 = blackWPerM2;
-    } else if (column === canopyPlace + 1) {
-      this.floor.blackWPerM2 = blackWPerM2;
-    } else {
-      this.pathFloor.blackWPerM2 = blackWPerM2;
+    let flux = this.cropSkyFraction * skyWPerM2;
+    for (let i = 0; i < this.faces.length; i++) {
+      const face = this.faces[i] as HeatNode;
+      flux += (this.cropWeights[i] as number) * (face.emissionBaseWPerM2 + face.emissionSlopeWPerM2K * face.nowC);
     }
+    return flux;
   }
 
-  private record(column: number, skyWPerM2: number): void {
-    const { rungs, faces, floorFraction } = this.layout;
-    const stride = faces.length + 1;
-    for (let row = 0; row < faces.length; row++) this.weights[row * stride + column] = 0;
-    solveLadder(rungs, this.floor, skyWPerM2);
-    const canopy = rungs[rungs.length - 1];
-    this.cropWeights[column] = canopy === undefined ? 0 : canopy.arrivingWPerM2 + canopy.risingWPerM2;
-    this.recordRungs(column, rungs, this.floor, floorFraction);
-    this.addWeight(this.canopyPlace + 1, column, floorFraction * floorGain(this.floor));
-    if (!this.hasPath) return;
-    const pathShare = 1 - floorFraction;
-    solveLadder(this.outerRung, this.pathFloor, skyWPerM2);
-    this.recordRungs(column, this.outerRung, this.pathFloor, pathShare);
-    this.addWeight(this.canopyPlace + 2, column, pathShare * floorGain(this.pathFloor));
-  }
-
-  private recordRungs(column: number, rungs: readonly Rung[], floor: LadderFloor, share: number): void {
+  private refreshPart(part: LadderPart): void {
+    const { rungs, places } = part;
+    setLadderOptics(rungs);
     for (let i = 0; i < rungs.length; i++) {
-      const rung = rungs[i];
-      if (rung === undefined) break;
-      const rising = (rungs[i + 1] ?? floor).risingWPerM2;
-      const upper = share * rung.emittedUpFraction * (rung.arrivingWPerM2 - rung.upperBlackWPerM2);
-      const lower = share * rung.emittedDownFraction * (rising - rung.lowerBlackWPerM2);
-      const upperPlace = 2 * i;
-      this.addWeight(upperPlace, column, upper);
-      this.addWeight(upperPlace === this.canopyPlace ? upperPlace : upperPlace + 1, column, lower);
+      const rung = rungs[i] as Rung;
+      const [upper, lower] = places[i] as readonly [number, number];
+      rung.upperBlackWPerM2 = 1;
+      if (upper === lower) rung.lowerBlackWPerM2 = 1;
+      this.record(part, upper, 0);
+      rung.upperBlackWPerM2 = 0;
+      if (upper !== lower) {
+        rung.lowerBlackWPerM2 = 1;
+        this.record(part, lower, 0);
+      }
+      rung.lowerBlackWPerM2 = 0;
     }
+    this.record(part, -1, 1);
   }
 
-  private addWeight(row: number, column: number, weight: number): void {
-    const place = row * (this.layout.faces.length + 1) + column;
-    this.weights[place] = (this.weights[place] ?? 0) + weight;
+  /** Solves a ladder with one face lit, or with the sky lit, and takes the gains as weights. */
+  private record(part: LadderPart, litPlace: number, skyWPerM2: number): void {
+    const { rungs, places, floorFraction } = part;
+    solveLadder(rungs, skyWPerM2);
+    const gains = skyWPerM2 === 0 ? this.weights : this.skyWeights;
+    const stride = skyWPerM2 === 0 ? this.faces.length : 1;
+    const offset = skyWPerM2 === 0 ? litPlace : 0;
+    for (let i = 0; i < rungs.length; i++) {
+      const rung = rungs[i] as Rung;
+      const [upper, lower] = places[i] as readonly [number, number];
+      const upperEntry = upper * stride + offset;
+      gains[upperEntry] = (gains[upperEntry] as number) + floorFraction * upperGainWPerM2(rung);
+      const below = rungs[i + 1];
+      if (below === undefined) break;
+      const lowerEntry = lower * stride + offset;
+      gains[lowerEntry] = (gains[lowerEntry] as number) + floorFraction * lowerGainWPerM2(rung, below);
+    }
+    if (part === this.bed) this.recordCrop(litPlace);
   }
-}
 
-function floorGain(floor: LadderFloor): number {
-  return SOIL_EMISSIVITY * (floor.arrivingWPerM2 - floor.blackWPerM2);
-}
-
-function emissionWPerM2(face: HeatNode): number {
-  return face.emissionBaseWPerM2 + face.emissionSlopeWPerM2K * face.nowC;
+  private recordCrop(litPlace: number): void {
+    const { rungs } = this.bed;
+    const canopy = rungs[rungs.length - 2] as Rung;
+    const flux = canopy.arrivingWPerM2 + canopy.risingWPerM2;
+    if (litPlace < 0) this.cropSkyFraction = flux;
+    else this.cropWeights[litPlace] = flux;
+  }
 }

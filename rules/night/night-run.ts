@@ -1,15 +1,16 @@
 import { type OutsideInstant, outsideAt, type PreparedWeather, preparedWeather } from '../sky/prepared-weather.ts';
 import { advance, type Scene, settleStart } from './balance.ts';
-import { type Bed, bedUnder } from './bed.ts';
+import type { Bed } from './bed.ts';
 import type { BedState } from './bed-state.ts';
 import { checkedInput, checkedPrepared } from './input-check.ts';
-import { instantsMs, isThere, stackFrom } from './instants.ts';
-import type { CoverStack, NightInput } from './night-input.ts';
+import { instantsMs, isThere, type Stretch, stretchesOf } from './instants.ts';
+import { bedUnder } from './lay-bed.ts';
+import type { NightInput } from './night-input.ts';
 import { blankSurroundings, exposureOf } from './surroundings.ts';
 
 const DEFAULT_STEP_MIN = 10;
 const MS_PER_S = 1000;
-const TEN_CM_M = 0.1;
+const SERIES_COUNT = 8;
 
 /** Choices of a run that do not change what is modelled. */
 export interface NightRunOptions {
@@ -60,33 +61,43 @@ export function nightRun(input: NightInput, options: NightRunOptions = {}): Nigh
   checkedInput(input, stepMin);
   const weather = options.prepared ?? preparedWeather(input.site, input.weather, input.start, input.end, stepMin);
   checkedPrepared(weather, input);
-  const times = instantsMs(input, stepMin);
-  const record = blankRecord(times);
-  let scene: Scene | undefined;
+  const record = blankRecord(instantsMs(input, stepMin));
   let carried = options.from;
-  let fromMs = input.start.getTime();
   let index = 0;
-  for (const atMs of times) {
-    const stack = stackFrom(input, fromMs);
-    if (scene === undefined || scene.bed.stack !== stack) {
-      if (scene !== undefined) carried = bedState(scene.bed, carried);
-      scene = openScene(input, stack, outsideAt(weather, fromMs), carried);
-    }
+  for (const stretch of stretchesOf(input)) {
+    const scene = openScene(input, stretch, outsideAt(weather, stretch.fromMs), carried);
+    if (index === 0) note(record, index++, scene, outsideAt(weather, stretch.fromMs));
+    index = runStretch(record, index, scene, stretch, weather);
+    carried = bedState(scene.bed, carried);
+  }
+  return { ...record, end: carried ?? { soilC: [] } };
+}
+
+/** Runs to the end of a stretch; returns the index of the instant after it. */
+function runStretch(
+  record: Omit<NightRun, 'end'>,
+  firstIndex: number,
+  scene: Scene,
+  stretch: Stretch,
+  weather: PreparedWeather,
+): number {
+  let fromMs = stretch.fromMs;
+  let index = firstIndex;
+  for (; index < record.timesMs.length; index++) {
+    const atMs = record.timesMs[index] ?? 0;
+    if (atMs > stretch.toMs) break;
+    const isDressChanged = dress(scene, fromMs);
     const outside = outsideAt(weather, atMs);
-    if (atMs > fromMs) {
-      const isDressChanged = dress(scene, fromMs);
-      advance(scene, outside, (atMs - fromMs) / MS_PER_S, isDressChanged);
-    }
+    advance(scene, outside, (atMs - fromMs) / MS_PER_S, isDressChanged);
     note(record, index, scene, outside);
     fromMs = atMs;
-    index += 1;
   }
-  return { ...record, end: scene === undefined ? { soilC: [] } : bedState(scene.bed, carried) };
+  return index;
 }
 
 function openScene(
   input: NightInput,
-  stack: CoverStack,
+  { stack }: Stretch,
   outside: OutsideInstant,
   carried: BedState | undefined,
 ): Scene {
@@ -117,32 +128,35 @@ function bedState(bed: Bed, carried: BedState | undefined): BedState {
   };
 }
 
+/** All series lie in one buffer: one large allocation instead of eight. */
 function blankRecord(timesMs: Float64Array): Omit<NightRun, 'end'> {
   const count = timesMs.length;
+  const buffer = new ArrayBuffer(SERIES_COUNT * count * Float64Array.BYTES_PER_ELEMENT);
+  const series = (i: number) => new Float64Array(buffer, i * count * Float64Array.BYTES_PER_ELEMENT, count);
   return {
     timesMs,
-    leafC: new Float64Array(count),
-    airC: new Float64Array(count),
-    thermometerC: new Float64Array(count),
-    soilSurfaceC: new Float64Array(count),
-    soil10CmC: new Float64Array(count),
-    coverC: new Float64Array(count),
-    screenC: new Float64Array(count),
-    cropLevelAirC: new Float64Array(count),
+    leafC: series(0),
+    airC: series(1),
+    thermometerC: series(2),
+    soilSurfaceC: series(3),
+    soil10CmC: series(4),
+    coverC: series(5),
+    screenC: series(6),
+    cropLevelAirC: series(7),
     coverCount: new Uint8Array(count),
   };
 }
 
 function note(record: Omit<NightRun, 'end'>, index: number, scene: Scene, outside: OutsideInstant): void {
   const { bed, around } = scene;
-  const leafC = bed.exposedLeafC;
-  const airC = bed.covers[bed.covers.length - 1]?.below.air.nowC ?? around.cropAirC;
+  const leafC = bed.crop.exposedLeaf.nowC;
+  const airC = bed.innermost?.below.air.nowC ?? around.cropAirC;
   record.leafC[index] = leafC;
   record.airC[index] = airC;
   record.thermometerC[index] = (airC + leafC) / 2;
   record.soilSurfaceC[index] = bed.ground.surface.nowC;
-  record.soil10CmC[index] = bed.ground.column.temperatureC(TEN_CM_M);
-  record.coverC[index] = bed.covers[0]?.upper.nowC ?? around.cropAirC;
+  record.soil10CmC[index] = bed.ground.column.tenCmC();
+  record.coverC[index] = bed.outermost?.upper.nowC ?? around.cropAirC;
   record.screenC[index] = outside.screenC;
   record.cropLevelAirC[index] = around.cropAirC;
   record.coverCount[index] = bed.covers.length;

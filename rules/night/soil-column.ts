@@ -1,5 +1,6 @@
 import { FREEZING_HEAT_J_PER_M3 } from './constants.ts';
-import type { HeatNetwork, HeatNode } from './heat-network.ts';
+import type { Link } from './heat-network.ts';
+import type { HeatNode } from './heat-node.ts';
 import type { Soil, SoilPoint } from './night-input.ts';
 
 /** Twelve layers, from 10 mm at the top, each 1.347 times as thick as the one above, reach 1 m (`judgement`, tried against 30). */
@@ -7,8 +8,22 @@ const LAYER_COUNT = 12;
 const FIRST_LAYER_M = 0.01;
 const LAYER_GROWTH = 1.3470969148610328;
 const BOTTOM_M = 1;
+const THICKNESSES_M: readonly number[] = Array.from(
+  { length: LAYER_COUNT },
+  (_, i) => FIRST_LAYER_M * LAYER_GROWTH ** i,
+);
+/** Depths of the layer centres of every soil column. [m] */
+export const SOIL_LAYER_CENTRES_M: readonly number[] = THICKNESSES_M.map(
+  (thicknessM, i) => thicknessM / 2 + THICKNESSES_M.slice(0, i).reduce((sum, above) => sum + above, 0),
+);
+const TEN_CM_M = 0.1;
+/** First layer whose centre lies below 10 cm. */
+const BELOW_TEN_CM = SOIL_LAYER_CENTRES_M.findIndex((centreM) => centreM > TEN_CM_M);
 /** Water in soil freezes evenly between 0 °C and this (`judgement`). */
 const FROZEN_C = -1;
+
+/** 0 frozen, 1 freezing or thawing, 2 free of ice. */
+type Phase = 0 | 1 | 2;
 
 interface SoilLayer {
   readonly centreM: number;
@@ -17,6 +32,7 @@ interface SoilLayer {
   readonly upWPerM2K: number;
   /** Latest estimate for the end of the step. */
   nowC: number;
+  phase: Phase;
   /** Heat content at the beginning of the step. */
   heatJPerM3: number;
   slopeJPerM3K: number;
@@ -31,7 +47,7 @@ interface SoilLayer {
  */
 export class SoilColumn {
   /** Heat that came up through the bottom in the last step. [W m⁻²] */
-  bottomGainWPerM2 = 0;
+  bottomGainWPerM2 = Number.NaN;
   private readonly layers: readonly SoilLayer[];
   private readonly fromBottom: readonly SoilLayer[];
   private readonly heatCapacityJPerM3K: number;
@@ -43,114 +59,104 @@ export class SoilColumn {
   /**
    * @param soil - What the ground is made of.
    * @param mulchResistanceM2KPerW - Resistance of a mulch on it. [m² K W⁻¹]
-   * @param startC - Temperature of each layer of `soilLayerCentresM` and, last, of the ground below. [°C]
+   * @param startC - Temperature of each layer of `SOIL_LAYER_CENTRES_M` and, last, of the ground below. [°C]
    */
   constructor(soil: Soil, mulchResistanceM2KPerW: number, startC: readonly number[]) {
     this.heatCapacityJPerM3K = soil.heatCapacityJPerM3K;
     this.freezingJPerM3 = FREEZING_HEAT_J_PER_M3 * soil.freezableFraction;
-    const thicknesses = layerThicknessesM();
-    const centres = soilLayerCentresM();
-    this.layers = thicknesses.map((thicknessM, i) => {
-      const centreM = centres[i] ?? 0;
-      const nowC = startC[i] ?? 0;
-      const upResistance = (centreM - (centres[i - 1] ?? 0)) / soil.conductivityWPerMK;
+    this.layers = SOIL_LAYER_CENTRES_M.map((centreM, i) => {
+      const nowC = startC[i] ?? Number.NaN;
+      const upResistance = (centreM - (SOIL_LAYER_CENTRES_M[i - 1] ?? 0)) / soil.conductivityWPerMK;
       return {
         centreM,
-        thicknessM,
+        thicknessM: THICKNESSES_M[i] ?? Number.NaN,
         upWPerM2K: 1 / (i === 0 ? upResistance + mulchResistanceM2KPerW : upResistance),
         nowC,
+        phase: phaseAt(nowC),
         heatJPerM3: this.heatAtJPerM3(nowC),
-        slopeJPerM3K: 0.5,
-        baseC: nowC,
-        shareFraction: 0.5,
-        inverseLossM2KPerW: 0.5,
+        slopeJPerM3K: Number.NaN,
+        baseC: Number.NaN,
+        shareFraction: Number.NaN,
+        inverseLossM2KPerW: Number.NaN,
       };
     });
     this.fromBottom = this.layers.toReversed();
-    this.bottomC = startC[LAYER_COUNT] ?? 0;
-    this.bottomWPerM2K = soil.conductivityWPerMK / (BOTTOM_M - (centres[LAYER_COUNT - 1] ?? 0));
+    this.bottomC = startC[LAYER_COUNT] ?? Number.NaN;
+    this.bottomWPerM2K = soil.conductivityWPerMK / (BOTTOM_M - (SOIL_LAYER_CENTRES_M[LAYER_COUNT - 1] ?? 0));
   }
 
   /**
-   * Adds the ground to the balance of its surface, with all layers eliminated.
+   * Sets the link between the surface and the ground, with all layers eliminated: the surface feels one temperature behind one resistance.
    *
-   * @param network - The balance.
-   * @param surface - Surface node.
+   * @param link - Link from the surface.
    * @param areaFraction - Share of the floor that this ground takes. [0…1]
    * @param stepS - Length of the step; 0 holds the ground at its temperature. [s]
    */
-  addTo(network: HeatNetwork, surface: HeatNode, areaFraction: number, stepS: number): void {
-    const top = this.layers[0];
-    if (top === undefined) return;
+  setLink(link: Link, areaFraction: number, stepS: number): void {
+    const top = this.layers[0] as SoilLayer;
     if (stepS === 0) {
-      network.exchangeWithFixed(surface.row, areaFraction * top.upWPerM2K, top.nowC);
+      link.perUnit = areaFraction * top.upWPerM2K;
+      link.outsideValue = top.nowC;
       return;
     }
     this.eliminate(stepS);
-    network.addLoss(surface.row, surface.row, areaFraction * top.upWPerM2K * (1 - top.shareFraction));
-    network.addGain(surface.row, areaFraction * top.upWPerM2K * top.baseC);
+    const rest = 1 - top.shareFraction;
+    link.perUnit = areaFraction * top.upWPerM2K * rest;
+    link.outsideValue = top.baseC / rest;
   }
 
   /**
    * Takes the temperatures that follow from a solved surface as the new estimates.
    *
-   * @param surfaceC - Temperature found for the surface. [°C]
+   * @param surface - The surface, with the temperature that was found for it.
    * @returns Whether a layer began or ceased to freeze or thaw, so that the balance needs another pass.
    */
-  follow(surfaceC: number): boolean {
-    let aboveC = surfaceC;
-    let crossed = false;
+  follow(surface: HeatNode): boolean {
+    let aboveC = surface.nowC;
+    let isCrossed = false;
     for (const layer of this.layers) {
       const foundC = layer.baseC + layer.shareFraction * aboveC;
-      if (phase(foundC) !== phase(layer.nowC)) crossed = true;
+      const phase = phaseAt(foundC);
+      if (phase !== layer.phase) isCrossed = true;
+      layer.phase = phase;
       layer.nowC = foundC;
       aboveC = foundC;
     }
-    return crossed;
+    return isCrossed;
   }
 
   /**
    * Ends the step: moves the heat that flowed and sets the temperatures from the heat content.
    *
-   * @param surfaceC - Temperature of the surface at the end of the step. [°C]
-   * @returns Gain of stored heat. [J m⁻²]
+   * @param surface - The surface at the end of the step.
    */
-  settle(surfaceC: number): number {
-    const last = this.fromBottom[0];
-    this.bottomGainWPerM2 = last === undefined ? 0 : this.bottomWPerM2K * (this.bottomC - last.nowC);
-    let fromBelowWPerM2 = this.bottomGainWPerM2;
-    let storedJPerM2 = 0;
-    for (let i = this.layers.length - 1; i >= 0; i--) {
-      const layer = this.layers[i];
-      if (layer === undefined) break;
-      const aboveC = this.layers[i - 1]?.nowC ?? surfaceC;
-      const upWPerM2 = layer.upWPerM2K * (layer.nowC - aboveC);
-      const gainJPerM2 = this.stepS * (fromBelowWPerM2 - upWPerM2);
-      fromBelowWPerM2 = upWPerM2;
-      storedJPerM2 += gainJPerM2;
-      layer.heatJPerM3 += gainJPerM2 / layer.thicknessM;
-      layer.nowC = this.temperatureAtC(layer.heatJPerM3);
+  settle(surface: HeatNode): void {
+    const { stepS } = this;
+    let aboveC = surface.nowC;
+    let upper: SoilLayer | undefined;
+    let intoUpperWPerM2 = 0;
+    for (const layer of this.layers) {
+      const downWPerM2 = layer.upWPerM2K * (aboveC - layer.nowC);
+      if (upper !== undefined) this.store(upper, stepS * (intoUpperWPerM2 - downWPerM2));
+      intoUpperWPerM2 = downWPerM2;
+      aboveC = layer.nowC;
+      upper = layer;
     }
-    return storedJPerM2;
+    this.bottomGainWPerM2 = this.bottomWPerM2K * (this.bottomC - aboveC);
+    if (upper !== undefined) this.store(upper, stepS * (intoUpperWPerM2 + this.bottomGainWPerM2));
   }
 
-  /**
-   * Temperature at a depth between the first layer's centre and the bottom.
-   *
-   * @param depthM - Depth. [m, 0…1]
-   * @returns Temperature. [°C]
-   */
-  temperatureC(depthM: number): number {
-    let above = this.layers[0];
-    for (const layer of this.layers) {
-      if (above !== undefined && layer.centreM >= depthM) {
-        const gapM = layer.centreM - above.centreM;
-        const share = gapM > 0 ? (depthM - above.centreM) / gapM : 0;
-        return above.nowC + share * (layer.nowC - above.nowC);
-      }
-      above = layer;
-    }
-    return this.bottomC;
+  /** Heat above that of ground at 0 °C and frozen. [J m⁻²] */
+  heatJPerM2(): number {
+    return this.layers.reduce((sum, layer) => sum + layer.heatJPerM3 * layer.thicknessM, 0);
+  }
+
+  /** Temperature at 10 cm. [°C] */
+  tenCmC(): number {
+    const above = this.layers[BELOW_TEN_CM - 1] as SoilLayer;
+    const below = this.layers[BELOW_TEN_CM] as SoilLayer;
+    const share = (TEN_CM_M - above.centreM) / (below.centreM - above.centreM);
+    return above.nowC + share * (below.nowC - above.nowC);
   }
 
   /** Temperature of each layer from the top and, last, of the ground below. [°C] */
@@ -159,57 +165,46 @@ export class SoilColumn {
   }
 
   private eliminate(stepS: number): void {
-    let stale = stepS !== this.stepS;
+    let isStale = stepS !== this.stepS;
     this.stepS = stepS;
     let belowC = this.bottomC;
     let belowShare = 0;
     let downWPerM2K = this.bottomWPerM2K;
     for (const layer of this.fromBottom) {
-      const slope = this.slopeAtJPerM3K(layer.nowC);
+      const slope = layer.phase === 1 ? this.heatCapacityJPerM3K + this.freezingJPerM3 : this.heatCapacityJPerM3K;
       const perStep = layer.thicknessM / stepS;
-      if (stale || slope !== layer.slopeJPerM3K) {
+      if (isStale || slope !== layer.slopeJPerM3K) {
         // Everything above a layer that begins to freeze has to be eliminated anew; otherwise the factors stand.
-        stale = true;
+        isStale = true;
         layer.slopeJPerM3K = slope;
         layer.inverseLossM2KPerW = 1 / (slope * perStep + layer.upWPerM2K + downWPerM2K * (1 - belowShare));
         layer.shareFraction = layer.upWPerM2K * layer.inverseLossM2KPerW;
       }
-      const stored = layer.heatJPerM3 - this.heatAtJPerM3(layer.nowC) + slope * layer.nowC;
-      layer.baseC = (stored * perStep + downWPerM2K * belowC) * layer.inverseLossM2KPerW;
+      // In each phase heat = slope · temperature + what melting has taken up at 0 °C.
+      const warmthJPerM3 = layer.phase === 0 ? layer.heatJPerM3 : layer.heatJPerM3 - this.freezingJPerM3;
+      layer.baseC = (warmthJPerM3 * perStep + downWPerM2K * belowC) * layer.inverseLossM2KPerW;
       belowC = layer.baseC;
       belowShare = layer.shareFraction;
       downWPerM2K = layer.upWPerM2K;
     }
   }
 
+  private store(layer: SoilLayer, gainJPerM2: number): void {
+    layer.heatJPerM3 += gainJPerM2 / layer.thicknessM;
+    layer.nowC = this.temperatureAtC(layer.heatJPerM3);
+    layer.phase = phaseAt(layer.nowC);
+  }
+
   private heatAtJPerM3(soilC: number): number {
     return this.heatCapacityJPerM3K * soilC + this.freezingJPerM3 * Math.min(1, Math.max(0, soilC - FROZEN_C));
   }
 
-  private slopeAtJPerM3K(soilC: number): number {
-    return phase(soilC) === 1 ? this.heatCapacityJPerM3K + this.freezingJPerM3 : this.heatCapacityJPerM3K;
-  }
-
   private temperatureAtC(heatJPerM3: number): number {
-    if (heatJPerM3 >= this.freezingJPerM3) return (heatJPerM3 - this.freezingJPerM3) / this.heatCapacityJPerM3K;
-    const meltingJPerM3 = heatJPerM3 - this.freezingJPerM3;
-    const mixedC = meltingJPerM3 / (this.heatCapacityJPerM3K + this.freezingJPerM3);
+    const overMeltedJPerM3 = heatJPerM3 - this.freezingJPerM3;
+    if (overMeltedJPerM3 >= 0) return overMeltedJPerM3 / this.heatCapacityJPerM3K;
+    const mixedC = overMeltedJPerM3 / (this.heatCapacityJPerM3K + this.freezingJPerM3);
     return mixedC > FROZEN_C ? mixedC : heatJPerM3 / this.heatCapacityJPerM3K;
   }
-}
-
-/**
- * Depths of the layer centres of every soil column.
- *
- * @returns Depths from the top. [m, 0.005…0.87]
- */
-export function soilLayerCentresM(): number[] {
-  let topM = 0;
-  return layerThicknessesM().map((thicknessM) => {
-    const centreM = topM + thicknessM / 2;
-    topM += thicknessM;
-    return centreM;
-  });
 }
 
 /**
@@ -219,7 +214,7 @@ export function soilLayerCentresM(): number[] {
  * @returns Temperature of each layer and, last, at 1 m. [°C]
  */
 export function soilStartC(profile: readonly SoilPoint[]): number[] {
-  return [...soilLayerCentresM(), BOTTOM_M].map((depthM) => profileC(profile, depthM));
+  return [...SOIL_LAYER_CENTRES_M, BOTTOM_M].map((depthM) => profileC(profile, depthM));
 }
 
 function profileC(profile: readonly SoilPoint[], depthM: number): number {
@@ -235,12 +230,7 @@ function profileC(profile: readonly SoilPoint[], depthM: number): number {
   return above?.soilC ?? 0;
 }
 
-function layerThicknessesM(): number[] {
-  return Array.from({ length: LAYER_COUNT }, (_, i) => FIRST_LAYER_M * LAYER_GROWTH ** i);
-}
-
-/** 0 frozen, 1 freezing or thawing, 2 free of ice. */
-function phase(soilC: number): 0 | 1 | 2 {
+function phaseAt(soilC: number): Phase {
   if (soilC > 0) return 2;
   return soilC > FROZEN_C ? 1 : 0;
 }

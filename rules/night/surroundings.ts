@@ -1,11 +1,12 @@
 import { inversionHeightFraction } from '../sky/inversion.ts';
 import type { OutsideInstant } from '../sky/prepared-weather.ts';
-import { CALM_M_PER_S, windShareFraction } from '../sky/wind-profile.ts';
+import { CALM_M_PER_S, windPower, windShareFraction } from '../sky/wind-profile.ts';
 import { blackBodyWPerM2, SHELTERED_LEAF_W_PER_M2K } from './constants.ts';
 import type { CoverStack, NightSite } from './night-input.ts';
 
 /** Top of the crop, where the bare bed's leaf hangs (`judgement`). */
 const CROP_HEIGHT_M = 0.15;
+const CALM_POWER = windPower(CALM_M_PER_S);
 
 /** What a bed feels from outside at one instant. */
 export interface Surroundings {
@@ -34,6 +35,9 @@ export interface Exposure {
   readonly cropInversionK: number;
   readonly coverWindFraction: number;
   readonly cropWindFraction: number;
+  /** The same of the power of the wind that heat exchange follows. */
+  readonly coverWindPower: number;
+  readonly cropWindPower: number;
 }
 
 /**
@@ -45,14 +49,18 @@ export interface Exposure {
  * @returns Shares of inversion and wind at the cover and at the crop.
  */
 export function exposureOf(site: NightSite, stack: CoverStack, leafSizeM: number): Exposure {
-  const heightM = stack.geometry.heightM;
+  const { heightM } = stack.geometry;
+  const coverWindFraction = windShareFraction(heightM, site.shelterFraction);
+  const cropWindFraction = windShareFraction(CROP_HEIGHT_M, site.shelterFraction);
   return {
     site,
     leafSizeM,
     coverInversionK: site.inversionK * inversionHeightFraction(heightM),
     cropInversionK: site.inversionK * inversionHeightFraction(CROP_HEIGHT_M),
-    coverWindFraction: windShareFraction(heightM, site.shelterFraction),
-    cropWindFraction: windShareFraction(CROP_HEIGHT_M, site.shelterFraction),
+    coverWindFraction,
+    cropWindFraction,
+    coverWindPower: windPower(coverWindFraction),
+    cropWindPower: windPower(cropWindFraction),
   };
 }
 
@@ -63,15 +71,15 @@ export function exposureOf(site: NightSite, stack: CoverStack, leafSizeM: number
  */
 export function blankSurroundings(): Surroundings {
   return {
-    coverAirC: 0.5,
-    cropAirC: 0.5,
-    vapourHPa: 0.5,
-    skyWPerM2: 0.5,
-    aroundWPerM2: 0.5,
-    coverWindMPerS: 0.5,
-    coverAirWPerM2K: 0.5,
-    bareLeafWPerM2K: 0.5,
-    bareSoilWPerM2K: 0.5,
+    coverAirC: Number.NaN,
+    cropAirC: Number.NaN,
+    vapourHPa: Number.NaN,
+    skyWPerM2: Number.NaN,
+    aroundWPerM2: Number.NaN,
+    coverWindMPerS: Number.NaN,
+    coverAirWPerM2K: Number.NaN,
+    bareLeafWPerM2K: Number.NaN,
+    bareSoilWPerM2K: Number.NaN,
   };
 }
 
@@ -90,21 +98,21 @@ export function setSurroundings(around: Surroundings, exposure: Exposure, outsid
   around.aroundWPerM2 = blackBodyWPerM2(around.coverAirC);
   around.skyWPerM2 = site.skyViewFraction * outside.skyWPerM2 + (1 - site.skyViewFraction) * around.aroundWPerM2;
   around.coverWindMPerS = Math.max(CALM_M_PER_S, exposure.coverWindFraction * outside.wind10MPerS);
-  around.coverAirWPerM2K = outdoorSurfaceWPerM2K(around.coverWindMPerS);
+  around.coverAirWPerM2K = outdoorSurfaceWPerM2K(exposure.coverWindPower * outside.windPower);
   const cropWindMPerS = Math.max(CALM_M_PER_S, exposure.cropWindFraction * outside.wind10MPerS);
   around.bareLeafWPerM2K = bareLeafWPerM2K(cropWindMPerS, exposure.leafSizeM);
-  around.bareSoilWPerM2K = outdoorSurfaceWPerM2K(cropWindMPerS);
+  around.bareSoilWPerM2K = outdoorSurfaceWPerM2K(exposure.cropWindPower * outside.windPower);
 }
 
 /**
  * Heat exchange of an outdoor surface with the wind.
  *
- * @param windMPerS - Wind at the surface. [m s⁻¹, at least 0.1]
+ * @param power - `windPower` of the wind at the surface; calm air counts as 0.1 m s⁻¹.
  * @returns Coefficient. [W m⁻² K⁻¹]
  * @see Papadakis et al. 1992 (`papadakis-1992`)
  */
-export function outdoorSurfaceWPerM2K(windMPerS: number): number {
-  return 0.95 + 6.76 * windMPerS ** 0.49;
+export function outdoorSurfaceWPerM2K(power: number): number {
+  return 0.95 + 6.76 * Math.max(CALM_POWER, power);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { FREEZING_HEAT_J_PER_KG } from './constants.ts';
-import type { HeatNetwork, HeatNode } from './heat-network.ts';
+import type { HeatNetwork, Link } from './heat-network.ts';
+import type { HeatNode } from './heat-node.ts';
 import type { WaterMass } from './night-input.ts';
 
 const WATER_HEAT_J_PER_KGK = 4186;
@@ -12,48 +13,53 @@ const JUG_W_PER_M2K = 8;
 export interface Jugs {
   readonly node: HeatNode;
   readonly kgPerM2: number;
+  /** Surface per area of bed. */
   readonly areaRatio: number;
-  readonly exchangeWPerM2K: number;
-  readonly floorFraction: number;
-  /** At the beginning of the step. [J per m² of outer floor] */
-  heatJPerM2: number;
-  sunWPerM2: number;
+  readonly air: Link;
+  /** What the water stores over a step, straightened about the latest estimate. */
+  readonly store: Link;
+  /** At the beginning of the step. */
+  heatJPerKg: number;
 }
 
 /**
- * Jugs at a temperature.
+ * Jugs at the temperature of their node.
  *
- * @param mass - How much water, and its surface.
- * @param floorFraction - Share of the outer floor that the bed takes. [0…1]
+ * @param network - The balance.
  * @param node - Node that holds the temperature.
+ * @param air - Air about them; `undefined` in the open.
+ * @param mass - How much water, and its surface, per area of bed.
+ * @param floorFraction - Share of the outer floor that the bed takes. [0…1]
  * @returns The jugs, per area of the outer floor.
  */
-export function jugsAt(mass: WaterMass, floorFraction: number, node: HeatNode): Jugs {
-  const kgPerM2 = mass.kgPerM2 * floorFraction;
+export function jugsIn(
+  network: HeatNetwork,
+  node: HeatNode,
+  air: HeatNode | undefined,
+  mass: WaterMass,
+  floorFraction: number,
+): Jugs {
   return {
     node,
-    kgPerM2,
+    kgPerM2: mass.kgPerM2 * floorFraction,
     areaRatio: mass.areaRatio,
-    exchangeWPerM2K: JUG_W_PER_M2K * mass.areaRatio * floorFraction,
-    floorFraction,
-    heatJPerM2: kgPerM2 * heatJPerKg(node.nowC),
-    sunWPerM2: 0.5,
+    air: network.link(node, air, JUG_W_PER_M2K * mass.areaRatio * floorFraction),
+    store: network.link(node, undefined),
+    heatJPerKg: contentJPerKg(node.nowC),
   };
 }
 
 /**
- * Adds the stored heat of the jugs to the balance, straightened about the latest estimate.
+ * Sets what the jugs store over a step, about the latest estimate.
  *
- * @param network - The balance.
  * @param jugs - The jugs.
  * @param stepS - Length of the step. [s]
  */
-export function addJugStorage(network: HeatNetwork, jugs: Jugs, stepS: number): void {
-  const { row, nowC } = jugs.node;
-  const perStep = jugs.kgPerM2 / stepS;
+export function setJugStore(jugs: Jugs, stepS: number): void {
+  const { nowC } = jugs.node;
   const slope = isFreezing(nowC) ? WATER_HEAT_J_PER_KGK + FREEZING_HEAT_J_PER_KG / -FROZEN_C : WATER_HEAT_J_PER_KGK;
-  network.addLoss(row, row, slope * perStep);
-  network.addGain(row, (slope * nowC - heatJPerKg(nowC)) * perStep + jugs.heatJPerM2 / stepS);
+  jugs.store.perUnit = (slope * jugs.kgPerM2) / stepS;
+  jugs.store.outsideValue = nowC + (jugs.heatJPerKg - contentJPerKg(nowC)) / slope;
 }
 
 /**
@@ -65,9 +71,9 @@ export function addJugStorage(network: HeatNetwork, jugs: Jugs, stepS: number): 
  * @returns Gain of stored heat. [J m⁻²]
  */
 export function settleJugs(jugs: Jugs, airC: number, stepS: number): number {
-  const gain = stepS * (jugs.exchangeWPerM2K * (airC - jugs.node.nowC) + jugs.sunWPerM2);
-  jugs.heatJPerM2 += gain;
-  jugs.node.nowC = temperatureC(jugs.heatJPerM2 / jugs.kgPerM2);
+  const gain = stepS * (jugs.air.perUnit * (airC - jugs.node.nowC) + jugs.node.sunWPerM2);
+  jugs.heatJPerKg += gain / jugs.kgPerM2;
+  jugs.node.nowC = temperatureC(jugs.heatJPerKg);
   return gain;
 }
 
@@ -86,14 +92,14 @@ function isFreezing(waterC: number): boolean {
   return waterC <= 0 && waterC > FROZEN_C;
 }
 
-function heatJPerKg(waterC: number): number {
+function contentJPerKg(waterC: number): number {
   const meltedFraction = Math.min(1, Math.max(0, (waterC - FROZEN_C) / -FROZEN_C));
   return WATER_HEAT_J_PER_KGK * waterC + FREEZING_HEAT_J_PER_KG * meltedFraction;
 }
 
-function temperatureC(contentJPerKg: number): number {
-  const belowMelted = contentJPerKg - FREEZING_HEAT_J_PER_KG;
+function temperatureC(heatJPerKg: number): number {
+  const belowMelted = heatJPerKg - FREEZING_HEAT_J_PER_KG;
   if (belowMelted >= 0) return belowMelted / WATER_HEAT_J_PER_KGK;
   const mixedC = belowMelted / (WATER_HEAT_J_PER_KGK + FREEZING_HEAT_J_PER_KG / -FROZEN_C);
-  return mixedC > FROZEN_C ? mixedC : contentJPerKg / WATER_HEAT_J_PER_KGK;
+  return mixedC > FROZEN_C ? mixedC : heatJPerKg / WATER_HEAT_J_PER_KGK;
 }

@@ -1,4 +1,4 @@
-import { dewPointC, saturationVapourHPa } from '../air/humidity.ts';
+import { dewPointC } from '../air/humidity.ts';
 import type { Bed, Ground } from './bed.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -44,20 +44,21 @@ function findPotentialVapour(bed: Bed, around: Surroundings): void {
   for (let i = covers.length - 1; i >= 0; i--) {
     const space = covers[i]?.below;
     if (space === undefined) break;
-    let loss = space.leakWPerM2K + innerLoss;
+    const leak = space.vapourLeak.perUnit;
+    let loss = leak + innerLoss;
     let gain = innerGain;
     if (i === covers.length - 1) {
-      loss += ground.vapourWPerM2K;
+      loss += ground.evaporation.perHPa;
       gain += soilVapour(ground);
     }
     if (i === 0 && path !== undefined) {
-      loss += path.vapourWPerM2K;
+      loss += path.evaporation.perHPa;
       gain += soilVapour(path);
     }
     space.potentialBaseHPa = gain / loss;
-    space.potentialShareFraction = space.leakWPerM2K / loss;
-    innerLoss = space.leakWPerM2K * (1 - space.potentialShareFraction);
-    innerGain = space.leakWPerM2K * space.potentialBaseHPa;
+    space.potentialShareFraction = leak / loss;
+    innerLoss = leak * (1 - space.potentialShareFraction);
+    innerGain = leak * space.potentialBaseHPa;
   }
   let outsideHPa = around.vapourHPa;
   for (const { below } of covers) {
@@ -67,5 +68,6 @@ function findPotentialVapour(bed: Bed, around: Surroundings): void {
 }
 
 function soilVapour(ground: Ground): number {
-  return ground.vapourWPerM2K * saturationVapourHPa(ground.surface.nowC);
+  const { surface, evaporation } = ground;
+  return evaporation.perHPa * (surface.saturationBaseHPa + surface.saturationSlopeHPaPerK * surface.nowC);
 }
