@@ -5,11 +5,14 @@ import type { Reader } from './reader.ts';
 import { roughAge } from './times.ts';
 import { difference, temperature } from './units.ts';
 
+const JUST_MS = 10 * 60_000;
+
 /** "Forecast: the National Weather Service, 3 hours old." */
 export function forecastLine(forecast: HourlyForecast, now: Date): string {
   if (forecast.invented) return 'Forecast: a sample that we made up. It is no real weather.';
-  const age = roughAge(now.getTime() - forecast.updatedAt.getTime());
-  return `Forecast: ${SERVICE_TITLES[forecast.service]}, ${age} old.`;
+  const ageMs = now.getTime() - forecast.updatedAt.getTime();
+  const age = ageMs < JUST_MS ? 'just updated' : `${roughAge(ageMs)} old`;
+  return `Forecast: ${SERVICE_TITLES[forecast.service]}, ${age}.`;
 }
 
 /** What a reader must know about the forecast, in order of weight; what changes nothing for a grower stays unsaid. */

@@ -38,11 +38,11 @@ export function verdictPhrase({ planting, verdict, odds }: PlantingVerdict, read
     case 'holds':
       return `${crop} holds`;
     case 'on the edge':
-      return `${crop} is on the edge (odds of a mark ${spokenOdds(odds.leafBurn + odds.winterkill)})`;
+      return `${crop} on the edge (odds of a mark ${spokenOdds(odds.leafBurn + odds.winterkill)})`;
     case 'leaf burn':
-      return `${crop}: ${markWord(planting.crop.organ)} (odds ${spokenOdds(odds.leafBurn + odds.winterkill)})`;
+      return `${crop} ${markWord(planting.crop.organ)} (odds ${spokenOdds(odds.leafBurn + odds.winterkill)})`;
     case 'winterkill':
-      return `${crop}: winterkill (odds ${spokenOdds(odds.winterkill)})`;
+      return `${crop} winterkill (odds ${spokenOdds(odds.winterkill)})`;
   }
 }
 
@@ -51,29 +51,40 @@ function markWord(organ: string): string {
   return organ === 'leaf' || organ === 'stalk' || organ === 'head' ? 'leaf burn' : 'frost damage';
 }
 
-/** How to lay what is to be added: "a blanket over the low tunnel", "row cover on hoops under the frame". */
-export function layingWords(keys: readonly CoverKey[], added: readonly CoverKey[], reader: Reader): string {
+/** How to lay what is to be added: "a blanket from the shed over the low tunnel", "row cover on hoops under the frame". */
+export function layingWords(
+  keys: readonly CoverKey[],
+  added: readonly CoverKey[],
+  reader: Reader,
+  fromShed = false,
+): string {
   const pieces: CoverKey[][] = [];
   for (const key of added) {
     if (key === 'hoops' && pieces.length > 0) pieces.at(-1)?.push(key);
     else pieces.push([key]);
   }
-  return list(pieces.map((piece) => pieceWords(keys, piece, added, reader)));
+  const shed = fromShed ? ' from the shed' : '';
+  return list(
+    pieces.map((piece) => {
+      const words = piece.map((key) => coverWords(key, reader.dialect)).join(' on ');
+      return `${words}${shed}${placeWords(keys, piece, added, reader)}`;
+    }),
+  );
 }
 
-function pieceWords(
+/** " over the row cover", " under the cold frame", or " over it" for a bare bed. */
+function placeWords(
   keys: readonly CoverKey[],
   piece: readonly CoverKey[],
   added: readonly CoverKey[],
   reader: Reader,
 ): string {
-  const words = piece.map((key) => coverWords(key, reader.dialect)).join(' on ');
   const at = keys.findIndex((_, index) => piece.every((key, offset) => keys[index + offset] === key));
   const old = (key: CoverKey) => isCover(key) && !added.includes(key);
   const inside = keys.slice(at + piece.length).find(old);
-  if (inside !== undefined) return `${words} over the ${shortCover(inside, reader)}`;
+  if (inside !== undefined) return ` over the ${shortCover(inside, reader)}`;
   const outside = keys.slice(0, at).findLast(old);
-  return outside === undefined ? `${words} over it` : `${words} under the ${shortCover(outside, reader)}`;
+  return outside === undefined ? ' over it' : ` under the ${shortCover(outside, reader)}`;
 }
 
 export function isCover(key: CoverKey): boolean {

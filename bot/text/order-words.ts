@@ -20,7 +20,7 @@ function problemWords({ problem }: UnsoundOrder, outer: string, inner: string): 
     case 'snow-under-cover':
       return `Snow lies outermost: it cannot lie under ${inner === 'snow' ? outer : inner}.`;
     case 'over-high-tunnel':
-      return `Nothing but snow goes over a high tunnel, so ${outer} cannot.`;
+      return `Nothing but snow goes over a high tunnel; the ${outer} belongs inside it.`;
     case 'mat-inside':
       return `A ${inner} is laid on top of ${outer}, not under it.`;
     case 'litter-outside':

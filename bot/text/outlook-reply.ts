@@ -4,10 +4,10 @@ import type { OfficialWarning, OfficialWarnings } from '../forecast/forecast.ts'
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
 import { isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
-import { capitalised, counted, list } from './phrases.ts';
+import { counted, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
 import { clockTime, deadline, shortDay } from './times.ts';
-import { temperature, temperatureWithRange } from './units.ts';
+import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from './units.ts';
 
 export interface OutlookTelling {
   readonly outlook: NightOutlook;
@@ -26,8 +26,7 @@ export function outlookReply(telling: OutlookTelling): Reply {
     { lines: [outsideLine(outlook, reader)] },
     pickSection(telling),
     addSection(telling),
-    shutSection(telling),
-    fineSection(telling),
+    ...(isFrostless(outlook) ? [] : [shutSection(telling), fineSection(telling)]),
     { lines: [forecastLine(outlook.forecast, now), ...noteLines(outlook.weather.notes, reader)] },
   ];
   return {
@@ -39,16 +38,22 @@ export function outlookReply(telling: OutlookTelling): Reply {
   };
 }
 
-/** Beds at risk now, and the word for the worst of them. */
+/** How many beds are at risk, and by when to act. */
 function headline({ outlook, reader, nightWords }: OutlookTelling): string {
   const { garden, beds, night } = outlook;
+  if (beds.length === 0) return `${garden.name}: no bed has a crop in it.`;
+  if (isFrostless(outlook)) return `${garden.name}: no frost ${nightWords}.`;
   const risky = beds.filter(({ verdict }) => verdict.worst.verdict !== 'holds').length;
   const shutBy = deadline(night.shutBy, garden.timeZone, reader.units === 'us');
   const shut = beds.some(({ bed }) => isCovered(bed.covers)) ? ` Shut by ${shutBy}.` : '';
-  if (beds.length === 0) return `${garden.name}: no bed has a crop in it.`;
   if (risky === 0) return `${garden.name}: every bed holds ${nightWords}.${shut}`;
-  const act = beds.some(({ step }) => step.kind !== 'nothing') && shut === '' ? ` Act by ${shutBy}.` : shut;
+  const act = shut === '' ? ` Act by ${shutBy}.` : shut;
   return `${garden.name}: ${risky} of ${counted(beds.length, 'bed')} at risk ${nightWords}.${act}`;
+}
+
+/** Even the cold end of every bed's range stays above freezing. */
+function isFrostless({ beds }: NightOutlook): boolean {
+  return beds.every(({ verdict }) => verdict.night.leafLowC - EIGHTY_PERCENT_Z * verdict.night.spread.sdK > 0);
 }
 
 function officialSection(official: OfficialWarnings, { outlook, reader }: OutlookTelling): Section | undefined {
@@ -69,37 +74,37 @@ function officialLine(warning: OfficialWarning, timeZone: string, reader: Reader
 /** Crops that nothing at hand will bring through: what is ready is better picked while it is good. */
 function pickSection({ outlook, reader }: OutlookTelling): Section | undefined {
   const lines = outlook.beds.flatMap((bed) => {
-    if (bed.step.kind === 'nothing' || (bed.step.kind === 'add' && bed.step.holds)) return [];
-    const after = bed.step.kind === 'add' ? bed.step.after : bed.verdict;
-    const lost = after.plantings.filter(({ verdict }) => verdict === 'leaf burn' || verdict === 'winterkill');
-    if (lost.length === 0) return [];
-    const how =
-      bed.step.kind === 'add'
-        ? `even with ${layingWords(bed.step.keys, bed.step.added, reader)}`
-        : 'and no cover I know helps';
-    return `${bed.bed.name}: ${list(lost.map((each) => verdictPhrase(each, reader)))}, ${how}. ${leafLine(bed, reader)}`;
+    const { step, verdict } = bed;
+    if (step.kind === 'nothing' || (step.kind === 'add' && step.holds)) return [];
+    return `${bed.bed.name}: ${riskyWords(verdict, reader)}. ${lowLine(verdict, reader)} ${lastResort(step, reader)}`;
   });
   return lines.length === 0 ? undefined : { title: 'Pick today what is ready', lines };
 }
 
+function lastResort(step: BedOutlook['step'], reader: Reader): string {
+  if (step.kind !== 'add') return 'No cover that I know helps.';
+  const laying = layingWords(step.keys, step.added, reader, step.fromShed);
+  return `For what stays: ${laying}, then ${riskyWords(step.after, reader)}.`;
+}
+
 function addSection({ outlook, reader }: OutlookTelling): Section | undefined {
-  const lines = outlook.beds.flatMap((bed) => {
-    const { step, verdict } = bed;
-    if (step.kind !== 'add') return [];
-    const shed = step.fromShed ? 'from the shed, ' : 'add ';
-    const risky = verdict.plantings.filter((each) => each.verdict !== 'holds');
-    const without = list(risky.map((each) => verdictPhrase(each, reader)));
-    const then = step.holds ? 'with it, all holds' : 'it helps, but not enough';
-    const lows = `leaf low ${temperature(verdict.night.leafLowC, reader.units)} without, ${temperature(step.after.night.leafLowC, reader.units)} with`;
-    return `${bed.bed.name}: ${shed}${layingWords(step.keys, step.added, reader)}. As it is, ${without}; ${then} (${lows}).`;
+  const lines = outlook.beds.flatMap(({ bed, step, verdict }) => {
+    if (step.kind !== 'add' || !step.holds) return [];
+    const laying = layingWords(step.keys, step.added, reader, step.fromShed);
+    const low = (each: BedVerdict) => temperature(each.worst.organLowC, reader.units);
+    return `${bed.name}: ${laying}. Without it ${riskyWords(verdict, reader)}, low ${low(verdict)}; with it all holds, low ${low(step.after)}.`;
   });
   return lines.length === 0 ? undefined : { title: 'Add cover', lines };
+}
+
+function riskyWords({ plantings }: BedVerdict, reader: Reader): string {
+  return list(plantings.filter(({ verdict }) => verdict !== 'holds').map((each) => verdictPhrase(each, reader)));
 }
 
 function shutSection({ outlook, reader }: OutlookTelling): Section | undefined {
   const lines = outlook.beds.flatMap((bed) =>
     bed.step.kind === 'nothing' && isCovered(bed.bed.covers)
-      ? `${bed.bed.name} (${capped(bed.verdict.plantings, reader)}, ${shortStack(bed.bed.covers, reader)}): holds. ${leafLine(bed, reader)}`
+      ? `${bed.bed.name} (${capped(bed.verdict.plantings, reader)}, ${shortStack(bed.bed.covers, reader)}): holds. ${lowLine(bed.verdict, reader)}`
       : [],
   );
   const by = deadline(outlook.night.shutBy, outlook.garden.timeZone, reader.units === 'us');
@@ -109,15 +114,16 @@ function shutSection({ outlook, reader }: OutlookTelling): Section | undefined {
 function fineSection({ outlook, reader }: OutlookTelling): Section | undefined {
   const lines = outlook.beds.flatMap((bed) =>
     bed.step.kind === 'nothing' && !isCovered(bed.bed.covers)
-      ? `${bed.bed.name} (${capped(bed.verdict.plantings, reader)}): holds bare. ${leafLine(bed, reader)}`
+      ? `${bed.bed.name} (${capped(bed.verdict.plantings, reader)}): holds bare. ${lowLine(bed.verdict, reader)}`
       : [],
   );
   return lines.length === 0 ? undefined : { title: 'Nothing to do', lines };
 }
 
-function leafLine({ verdict }: BedOutlook, reader: Reader): string {
-  const { night } = verdict;
-  return `${capitalised('leaf low')} ${temperatureWithRange(night.leafLowC, night.spread.sdK, reader.units)}.`;
+/** The low that the worst planting is judged by, with its range. */
+function lowLine({ night, worst }: BedVerdict, reader: Reader): string {
+  const what = worst.planting.crop.judgedBy === 'surface' ? 'Soil surface low' : 'Leaf low';
+  return `${what} ${temperatureWithRange(worst.organLowC, night.spread.sdK, reader.units)}.`;
 }
 
 /** "spinach, kale and 2 more". */

@@ -1,6 +1,6 @@
 import type { NightVerdict } from '../../../rules/index.ts';
 import type { Understood } from '../../language/understood.ts';
-import { isCover } from '../../text/night-words.ts';
+import { isCover, shortCover } from '../../text/night-words.ts';
 import { list } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
 import { windSpeed } from '../../text/units.ts';
@@ -40,13 +40,14 @@ function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Rea
   ];
 }
 
-function coverWords({ night }: Judged, { covers: said, options }: Understood, { units }: Reader): string[] {
+function coverWords({ night }: Judged, { covers: said, options }: Understood, reader: Reader): string[] {
   const words: string[] = [];
   if (said === undefined && options === undefined) words.push('nothing over them');
   if (night.stack.touchesLeaves) words.push('cover lying on the plants');
   if (night.stack.notes.includes('row-cover-weight-assumed')) words.push('row cover of medium weight');
   if (night.stack.notes.includes('frame-assumed'))
-    words.push(units === 'us' ? 'a wooden frame of 4 by 8 ft' : 'a wooden frame of 1.2 by 2.4 m');
-  if (night.stack.takenOffByDay.some(isCover)) words.push('taken off by day');
+    words.push(reader.units === 'us' ? 'a wooden frame of 4 by 8 ft' : 'a wooden frame of 1.2 by 2.4 m');
+  const off = night.stack.takenOffByDay.filter(isCover);
+  if (off.length > 0) words.push(`the ${list(off.map((key) => shortCover(key, reader)))} taken off by day`);
   return words;
 }

@@ -7,6 +7,7 @@ import {
   furtherCovers,
 } from '../../../rules/index.ts';
 import type { Understood } from '../../language/understood.ts';
+import { isCover } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { capitalised, list } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
@@ -104,7 +105,8 @@ function holdingOf(
   const found: BedVerdict[] = [];
   const seen = new Set<string>();
   for (const { keys } of further) {
-    const name = [...keys].sort().join();
+    // The same cover on hoops is no other choice.
+    const name = keys.filter(isCover).join();
     if (seen.has(name)) continue;
     seen.add(name);
     const verdict = verdictOf(keys);
