@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
-import { copyFile, mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Kysely } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import { databaseAddress } from '../database-address.ts';
 import { openSqlite } from '../engine/open-sqlite.ts';
 import type { OpenedDatabase } from '../engine/opened-database.ts';
@@ -25,10 +25,10 @@ export async function restore(databaseUrl: string, file: string, known: Migratio
   const folder = await mkdtemp(join(tmpdir(), 'eiderdown-restore-'));
   try {
     const copy = join(folder, 'backup.db');
-    await copyFile(file, copy);
+    await copyBackup(file, copy, known);
     const backup = await openSqlite<Database>(copy);
     return await closing(backup.db, async () => {
-      await bringUpToDate(backup.db, known);
+      await migrate(backup.db, known);
       const target = await openDatabase(address);
       return closing(target.db, () => fill(target, backup.db, known));
     });
@@ -46,11 +46,15 @@ async function closing<T>(db: Kysely<Database>, work: () => Promise<T>): Promise
   }
 }
 
-async function bringUpToDate(backup: Kysely<Database>, known: Migrations): Promise<void> {
-  const applied = await appliedMigrations(backup);
-  if (applied.length === 0) throw new StoreProblem('not-a-database', 'The file is not a backup of Eiderdown.');
-  refuseNewer(applied, known, 'backup');
-  await migrate(backup, known);
+/** By SQLite, not by copying bytes: somebody may name a database that still has a log beside it. */
+async function copyBackup(file: string, copy: string, known: Migrations): Promise<void> {
+  const { db } = await openSqlite<Database>(file);
+  await closing(db, async () => {
+    const applied = await appliedMigrations(db);
+    if (applied.length === 0) throw new StoreProblem('not-a-database', 'The file is not a backup of Eiderdown.');
+    refuseNewer(applied, known, 'backup');
+    await sql`vacuum into ${copy}`.execute(db);
+  });
 }
 
 async function fill(target: OpenedDatabase<Database>, backup: Kysely<Database>, known: Migrations): Promise<number> {

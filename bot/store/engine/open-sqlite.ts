@@ -37,7 +37,7 @@ function makePrivate(file: string): void {
 }
 
 /** The two twins of SQLite differ in their defaults, so everything is set, and what durability rests on is read back. */
-function makeDurable(handle: SqliteHandle, file: string): void {
+export function makeDurable(handle: SqliteHandle, file: string): void {
   if (setting(handle, 'journal_mode') !== 'wal') handle.exec('pragma journal_mode = wal');
   handle.exec('pragma synchronous = full; pragma foreign_keys = on; pragma secure_delete = on');
   const journal = file === IN_MEMORY ? 'memory' : 'wal';

@@ -84,6 +84,12 @@ export class CachedStatements implements SqliteDatabase {
 
   close(): void {
     this.#kept.clear();
+    // The npm twin closes the file only when its statements are collected; until then the file must be whole without its log.
+    try {
+      this.#handle.exec('pragma busy_timeout = 0; pragma wal_checkpoint(truncate)');
+    } catch {
+      // Another program is using the file, or it is no database; the log stays and nothing is lost.
+    }
     this.#handle.close();
   }
 

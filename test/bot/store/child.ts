@@ -40,7 +40,11 @@ export class Child {
   }
 
   saysAnything(): Promise<boolean> {
-    return this.#waitUntil(() => this.lines.length > 0);
+    return this.saysMoreThan(0);
+  }
+
+  saysMoreThan(lines: number): Promise<boolean> {
+    return this.#waitUntil(() => this.lines.length > lines);
   }
 
   async #waitUntil(isSo: () => boolean): Promise<boolean> {

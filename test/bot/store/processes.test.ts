@@ -1,20 +1,20 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { type Kysely, sql } from 'kysely';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { databaseAddress } from '../../../bot/store/database-address.ts';
 import { appliedMigrations, migrate } from '../../../bot/store/migrate.ts';
-import { openDatabase, openStore } from '../../../bot/store/open-store.ts';
+import { openStore } from '../../../bot/store/open-store.ts';
 import type { Database } from '../../../bot/store/schema.ts';
 import { Child } from './child.ts';
 import { SLOW_MIGRATIONS, SLOW_TABLES } from './children/slow-migrations.ts';
 import { postgresEngine, sqliteEngine } from './engines.ts';
+import { looking } from './looking.ts';
 
 const CHILDREN = 'test/bot/store/children';
 const PATIENCE_MS = 120_000;
 
 /** On PostgreSQL the server commits, and a killed client cannot disturb it; fewer kills show that much. */
-const KILLS_WHILE_WRITING = { SQLite: 100, PostgreSQL: 20 };
-const KILLS_WHILE_MIGRATING = 12;
+const KILLS_WHILE_WRITING = { SQLite: 100, PostgreSQL: 12 };
+const KILLS_WHILE_MIGRATING = 8;
 const LANES = 3;
 
 describe.each([sqliteEngine(), postgresEngine()])('several processes on $name', (engine) => {
@@ -45,7 +45,7 @@ describe.each([sqliteEngine(), postgresEngine()])('several processes on $name', 
     for (let kill = 0; kill < KILLS_WHILE_MIGRATING; kill++) {
       const child = new Child(`${CHILDREN}/migrate-slowly.js`, [url]);
       expect(await child.says('begins'), child.complaints).toBe(true);
-      await pause(5 + kill * 8);
+      await pause(5 + kill * 13);
       await child.kill();
       outcomes.add(await looking(url, stateOfUpgrade));
       if (outcomes.has('whole')) break;
@@ -98,16 +98,6 @@ describe.each([sqliteEngine(), postgresEngine()])('several processes on $name', 
     });
   });
 });
-
-async function looking<T>(url: string, look: (db: Kysely<Database>) => Promise<T>): Promise<T> {
-  const { db, makeDurable } = await openDatabase(databaseAddress(url));
-  try {
-    await makeDurable();
-    return await look(db);
-  } finally {
-    await db.destroy();
-  }
-}
 
 async function stateOfUpgrade(db: Kysely<Database>): Promise<string> {
   const tables = await db.introspection.getTables();
