@@ -1,4 +1,11 @@
-import { CAUTIONS, type CautionKey, type CoverKey, cautionsFor, type PlantingVerdict } from '../../rules/index.ts';
+import {
+  type BedVerdict,
+  CAUTIONS,
+  type CautionKey,
+  type CoverKey,
+  cautionsFor,
+  type PlantingVerdict,
+} from '../../rules/index.ts';
 import type { Reply, Section } from '../chat/reply.ts';
 import type { OfficialWarning, OfficialWarnings } from '../forecast/forecast.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
