@@ -97,8 +97,10 @@ export function sharedNight(site: NightSite, weather: WeatherSeries, window: Tim
   const sun = sunTimes(new Date(sunset.getTime() - MINUTE_MS), site.latitudeDeg, site.longitudeDeg);
   const startMs = sun.kind === 'rises' ? sun.sunrise.getTime() : sunset.getTime() - SPIN_UP_WITHOUT_SUN_H * HOUR_MS;
   const firstMs = weather.first.getTime();
-  const lastMs = firstMs + (weather.screenC.length - 1) * weather.stepH * HOUR_MS;
-  const start = new Date(Math.max(firstMs, startMs));
+  const stepMs = weather.stepH * HOUR_MS;
+  const lastMs = firstMs + (weather.screenC.length - 1) * stepMs;
+  // On an instant of the series, so that the steps of the run meet its lows.
+  const start = new Date(firstMs + Math.max(0, Math.floor((startMs - firstMs) / stepMs)) * stepMs);
   const end = new Date(Math.min(lastMs, window.to.getTime() + RUN_ON_H * HOUR_MS));
   const uncoverMs = (night?.sunrise ?? window.to).getTime() + UNCOVER_AFTER_SUNRISE_H * HOUR_MS;
   return {
