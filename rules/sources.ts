@@ -79,6 +79,37 @@ export const SOURCES = {
     title: 'Spread of the leaf minimum in 300 draws of all inputs of this model, one table per cover group',
     standing: 'JUDGEMENT',
   },
+  // energy balance
+  'ashrae-incidence': { title: 'ASHRAE incidence angle modifier of a pane, coefficient 0.1', standing: 'MEMORY' },
+  'boulard-baille-1995': {
+    title: 'Boulard & Baille 1995, air exchange of vents, as described with an open greenhouse library',
+    standing: 'READ',
+  },
+  'campbell-norman-1998': {
+    title: 'Campbell & Norman 1998, An Introduction to Environmental Biophysics, heat of leaves',
+    standing: 'MEMORY',
+  },
+  'canopy-light': {
+    title: 'Light in plant stands: extinction 0.5–0.7, leaf reflectance 0.07 visible and 0.35 near infrared',
+    standing: 'MEMORY',
+  },
+  'de-zwart-1996': { title: 'De Zwart 1996, thesis Wageningen, heat from greenhouse floors', standing: 'MEMORY' },
+  'log-wind-profile': { title: 'Logarithmic wind profile over short grass', standing: 'MEMORY' },
+  'longwave-surfaces': { title: 'Emissivity of soils, fabrics and snow, textbook values', standing: 'MEMORY' },
+  'papadakis-1992': {
+    title: 'Papadakis et al. 1992, heat exchange at the outer face of a plastic greenhouse',
+    standing: 'MEMORY',
+  },
+  'prata-1996': {
+    title: 'Prata 1996, Q. J. R. Meteorol. Soc. 122:1127, as coded in open radiation packages',
+    standing: 'READ',
+  },
+  'sky-comparison': {
+    title: 'Our comparison with sky longwave measured at NOAA SURFRAD, Lyngby, Alptal, Col de Porte and US-CRT',
+    standing: 'READ',
+  },
+  stomata: { title: 'Stomatal resistance of leafy crops, 80–200 s m⁻¹ in full light', standing: 'MEMORY' },
+  'two-flux': { title: 'Two-flux method for plane grey layers; crossed strings for an arch', standing: 'MEMORY' },
   // air
   'standard-atmosphere': { title: 'Standard atmosphere, ISO 2533, from memory', standing: 'MEMORY' },
   'vanthoor-2011': {
