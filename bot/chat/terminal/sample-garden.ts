@@ -9,22 +9,19 @@ export const SAMPLE_GARDEN: Garden = {
   elevationM: 150,
   exposure: 'open',
   timeZone: 'America/New_York',
-  shed: ['blanket', 'row-cover-medium'],
+  shed: ['quilt', 'row-cover-medium'],
   beds: [
     {
       name: 'Frame by the shed',
       covers: ['cold-frame', 'row-cover-medium'],
-      plantings: [
-        { cropId: 'spinach', stage: 'grown', hardeningIndex: 1 },
-        { cropId: 'claytonia', stage: 'growing', hardeningIndex: 1 },
-      ],
+      plantings: [{ cropId: 'spinach', stage: 'grown', hardeningIndex: 1 }],
     },
     {
       name: 'Long tunnel',
       covers: ['low-tunnel'],
       plantings: [
         { cropId: 'kale', stage: 'grown', hardeningIndex: 1 },
-        { cropId: 'leaf-lettuce', stage: 'growing', hardeningIndex: 1 },
+        { cropId: 'tatsoi', stage: 'growing', hardeningIndex: 1 },
       ],
     },
     {
@@ -32,7 +29,7 @@ export const SAMPLE_GARDEN: Garden = {
       covers: ['high-tunnel', 'row-cover-heavy', 'hoops'],
       plantings: [
         { cropId: 'mache', stage: 'growing', hardeningIndex: 1 },
-        { cropId: 'tatsoi', stage: 'grown', hardeningIndex: 1 },
+        { cropId: 'claytonia', stage: 'growing', hardeningIndex: 1 },
       ],
     },
     {
