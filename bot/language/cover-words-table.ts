@@ -1,0 +1,219 @@
+import type { CoverKey, WallKey } from '../../rules/index.ts';
+import type { Weight } from './sense.ts';
+import type { Assumption } from './understood.ts';
+
+/** Phrases are parted by commas; plurals and joined spellings ("coldframe") are made from them. */
+export interface CoverWords {
+  readonly key: CoverKey;
+  /** Each stands before each of `phrases`. */
+  readonly fronts?: string;
+  readonly phrases: string;
+  readonly assumes?: Assumption;
+}
+
+/**
+ * What people call covers. "Frost blanket", "frost cloth" and the like are the heavy fabric unless a weight is said
+ * (model specification, section 12.4); a plain "blanket" is one from the house. All common practice.
+ */
+export const COVER_WORDS: readonly CoverWords[] = [
+  {
+    key: 'row-cover',
+    phrases:
+      'row cover, floating row cover, floating cover, crop cover, fleece, garden fleece, horticultural fleece, plant fleece, ' +
+      'agro fabric, agrofabric, agricultural fabric, agri fabric, garden fabric, horticultural fabric, row cover fabric, ' +
+      'spunbond, spunbonded, spunbonded fabric, spunbonded row cover, spun bonded polypropylene, nonwoven, non woven, ' +
+      'non woven fabric, floating fabric, agricultural cloth, garden cloth, row fabric, fabric, fabric cover, plant cover, ' +
+      'agricultural fleece, crop fleece, rowcover cloth, agro cloth, agro fleece, agri cloth',
+  },
+  {
+    key: 'row-cover-heavy',
+    phrases:
+      'frost cloth, frost blanket, frost fleece, frost fabric, frost cover, frost protection cloth, frost protection fabric, ' +
+      'frost protection fleece, frost protection blanket, freeze cloth, freeze blanket, freeze cover, winter fleece, ' +
+      'plant blanket, garden blanket, frost sheet, plant protection blanket, frost guard, winter blanket',
+  },
+  {
+    key: 'row-cover-light',
+    phrases: 'insect netting fleece, summer weight row cover, insect row cover, insect weight row cover, bug fabric',
+  },
+  {
+    key: 'sheet',
+    phrases:
+      'sheet, bed sheet, cotton sheet, old sheet, bed linen, linen sheet, dust sheet, drop cloth, tablecloth, table cloth, towel',
+  },
+  {
+    key: 'blanket',
+    phrases:
+      'blanket, wool blanket, woollen blanket, woolen blanket, moving blanket, packing blanket, furniture blanket, ' +
+      'household blanket, old blanket, horse blanket, thick blanket, picnic blanket, fleece blanket, throw blanket, ' +
+      'army blanket, camping blanket, bed blanket, blanket from the house',
+  },
+  {
+    key: 'quilt',
+    phrases:
+      'quilt, duvet, comforter, eiderdown, doona, continental quilt, sleeping bag, old quilt, bed quilt, padded quilt, bedspread',
+  },
+  {
+    key: 'tarp',
+    phrases: 'tarp, tarpaulin, plastic tarp, blue tarp, canvas tarp, canvas, poly tarp, groundsheet, ground sheet',
+  },
+  {
+    key: 'mat',
+    phrases:
+      'reed mat, straw mat, reed mats, bamboo mat, rush mat, insulating mat, mat, mats, matting, bast mat, rye straw mat',
+  },
+  {
+    key: 'straw',
+    phrases:
+      'straw, straw mulch, loose straw, hay, hay mulch, mulch, mulched, straw cover, pine straw, salt hay, salt marsh hay, bracken',
+  },
+  {
+    key: 'leaves',
+    phrases:
+      'leaf mulch, dry leaves, dead leaves, fallen leaves, shredded leaves, autumn leaves, oak leaves, leaf mould, leaf mold, ' +
+      'mulched with leaves, mulched in leaves, leaf litter, bagged leaves, bags of leaves, chopped leaves, raked leaves, ' +
+      'a pile of leaves, pile of leaves, foot of leaves, inches of leaves, buried in leaves, covered in leaves, ' +
+      'covered with leaves, under leaves, leaves mulch, layer of leaves, leaves on top',
+  },
+  {
+    key: 'snow',
+    phrases:
+      'snow cover, under snow, under the snow, under deep snow, under fresh snow, under heavy snow, beneath snow, beneath the snow, ' +
+      'buried in snow, buried under snow, buried by snow, covered in snow, covered with snow, covered by snow, blanket of snow, ' +
+      'foot of snow, feet of snow, inches of snow, inch of snow, in of snow, cm of snow, centimetres of snow, layer of snow, ' +
+      'deep snow, snow on top, snow blanket, snowpack, snow pack, snow mulch, snow over them, snow over it, snow covered, ' +
+      'in the snow, thick snow',
+  },
+  {
+    key: 'low-tunnel',
+    phrases:
+      'low tunnel, mini tunnel, minitunnel, hoop tunnel, mini hoop tunnel, mini hoop house, mini hoophouse, poly low tunnel, plastic low tunnel, ' +
+      'plastic tunnel, film tunnel, row tunnel, cloche tunnel, tunnel cloche, low hoops with plastic, ' +
+      'hoop row cover with plastic, low poly tunnel, low polytunnel, low plastic tunnel, poly hoops, plastic hoops, plastic low hoops',
+  },
+  { key: 'low-tunnel', phrases: 'tunnel, cloche, cloches', assumes: 'tunnel-is-low' },
+  {
+    key: 'low-tunnel',
+    phrases:
+      'plastic, plastic film, clear plastic, poly, polythene, polyethylene, plastic sheeting, plastic sheet, poly film, film, ' +
+      'greenhouse plastic, greenhouse film, clear film, polyfilm, greenhouse poly, clear poly, sheet of plastic, plastic cover',
+    assumes: 'plastic-on-hoops',
+  },
+  {
+    key: 'low-tunnel-perforated',
+    fronts: 'perforated, slitted, slit, slotted, ventilated, punched',
+    phrases: 'film, plastic, poly, polythene, polyethylene, tunnel, low tunnel, row cover, cover',
+  },
+  { key: 'low-tunnel-perforated', phrases: 'film with holes, plastic with holes, vented film' },
+  {
+    key: 'low-tunnel-infrared',
+    fronts: 'infrared, infra red, ir, thermal, thermic, heat retaining, infrared absorbing, anti infrared',
+    phrases: 'film, plastic, poly, polythene, polyethylene, tunnel, low tunnel, film tunnel, plastic tunnel',
+  },
+  {
+    key: 'cold-frame',
+    phrases:
+      'cold frame, frame, glass frame, garden frame, glazed frame, wooden frame, window frame, glass cold frame, brick frame, ' +
+      'glass box, glazed box, cold box, hot bed frame, hotbed, hot bed, dutch light frame, dutch lights, sash frame, storm window frame, ' +
+      'wooden cold frame, glass top, under glass, glass, glass lid, glass lights, sash, sashes',
+  },
+  {
+    key: 'cold-frame-twin-wall',
+    fronts:
+      'twin wall, twinwall, twin walled, double wall, double walled, polycarbonate, twin wall polycarbonate, twinwall polycarbonate, ' +
+      'multiwall, multiwall polycarbonate, double wall polycarbonate, double glazed',
+    phrases: 'frame, cold frame, coldframe, light, lid',
+  },
+  {
+    key: 'cold-frame-twin-wall',
+    phrases: 'polycarbonate, twin wall, twinwall, twin wall polycarbonate, twinwall polycarbonate, polycarbonate box',
+  },
+  {
+    key: 'cold-frame-film',
+    fronts: 'film, plastic, poly, polythene, polyethylene, film covered, plastic covered, film topped, plastic topped',
+    phrases: 'frame, cold frame, coldframe',
+  },
+  {
+    key: 'cold-frame-film',
+    fronts: 'frame, cold frame, coldframe',
+    phrases:
+      'with plastic, with a plastic lid, with a film lid, with plastic on top, covered with plastic, covered in plastic',
+  },
+  {
+    key: 'high-tunnel',
+    phrases:
+      'high tunnel, hoop house, hoophouse, polytunnel, poly tunnel, walk in tunnel, caterpillar tunnel, cat tunnel, caterpillar, ' +
+      'tall tunnel, big tunnel, field tunnel, polyhouse, poly house, plastic house, unheated high tunnel, unheated hoop house, ' +
+      'unheated polytunnel, large tunnel, solar tunnel, spanish tunnel, moveable tunnel, movable tunnel, gothic tunnel',
+  },
+  {
+    key: 'high-tunnel',
+    phrases:
+      'greenhouse, green house, unheated greenhouse, cold greenhouse, glasshouse, glass house, hothouse, solarium, poly greenhouse, plastic greenhouse',
+    assumes: 'greenhouse-as-high-tunnel',
+  },
+  {
+    key: 'high-tunnel-double',
+    fronts:
+      'double, double layer, double layered, double wall, double walled, double skin, double skinned, double poly, double inflated, ' +
+      'double glazed, inflated, twin skin, two layer',
+    phrases:
+      'high tunnel, hoop house, hoophouse, polytunnel, poly tunnel, greenhouse, walk in tunnel, caterpillar tunnel',
+  },
+  {
+    key: 'hoops',
+    phrases: 'hoops, hoop, wire hoops, low hoops, pvc hoops, pipe hoops, steel hoops, metal hoops, emt hoops, bows',
+  },
+  {
+    key: 'jugs',
+    phrases:
+      'jugs, water jugs, jugs of water, milk jugs, gallon jugs, bottles of water, water bottles, water barrels, barrels of water, ' +
+      'buckets of water, water jug, jug of water, water filled jugs, jugs filled with water, water containers, milk jugs of water, ' +
+      'milk jugs full of water, jugs full of water, gallon jugs of water, drums of water, ' +
+      'warm water bottles, black jugs, bottles filled with water',
+  },
+];
+
+/** Words that say nothing lies over the bed. */
+export const BARE_WORDS =
+  'bare, nothing, no cover, no covers, uncovered, unprotected, open ground, open bed, no protection, without cover, without covers, ' +
+  'without protection, without any cover, without any protection, not covered, with no cover, with no protection, in the open, ' +
+  'out in the open, exposed, naked, unsheltered, outdoors, outside in the open, open field, without a cover, without covering, no covering, ' +
+  'with nothing on, with nothing over it, with nothing over them, with nothing on it, nothing over it, nothing over them, nothing on it, ' +
+  'nothing on them, nothing on top, open air, in the open air, uncovered bed, open garden, no row cover or anything, not covering, unmulched';
+
+/** Things that people lay over plants and no table holds. */
+export const OTHER_COVER_WORDS =
+  'bubble wrap, bubblewrap, cardboard, cardboard box, cardboard boxes, bucket, buckets, plant pot, plant pots, flower pot, flower pots, upturned pot, newspaper, ' +
+  'newspapers, burlap, hessian, burlap sack, sacking, space blanket, foil blanket, mylar, mylar blanket, emergency blanket, ' +
+  'shade cloth, shadecloth, carpet, rug, wood chips, woodchips, wood chip, bark mulch, sawdust, compost, trash bag, trash bags, garbage bag, garbage bags, ' +
+  'bin bag, bin bags, pine branches, evergreen boughs, pine boughs, spruce boughs, polystyrene, styrofoam, foam board, foam, ' +
+  'insect netting, bird netting, netting, insect mesh, mesh, plastic bottle, plastic bottles, ' +
+  'cut off bottles, laundry basket, bin, tote, plastic tub, grass clippings, wool fleece, sheep wool, sheeps wool, parachute, tent, umbrella';
+
+/** Weights of fabric in words. */
+export const WEIGHT_WORDS: Readonly<Record<Weight, string>> = {
+  light: 'light, lightweight, light weight, thin, lighter, summer weight',
+  medium: 'medium, medium weight, mediumweight, midweight, mid weight',
+  heavy: 'heavy, heavyweight, heavy weight, thick, heavy duty, heavier, thicker, winter weight, heaviest',
+};
+
+export const LAYER_WORDS: Readonly<Record<string, string>> = {
+  any: 'layer, layers, thickness, thicknesses, layers of, layer of, ply',
+  '1': 'single, single layer, single layer of, one layer, one layer of, a layer of, just one layer, only one layer',
+  '2': 'double, doubled, doubled up, twice, double layer, double layer of, double layers of, folded double, doubled over, twofold, 2x, x2, second layer of, a second layer of',
+  '3': 'triple, tripled, triple layer, triple layer of, treble, threefold, 3x, x3',
+};
+
+/** Walls of a frame; with a word for a frame in the same question. */
+export const WALL_WORDS: Readonly<Record<WallKey, string>> = {
+  wood: 'wooden walls, wood walls, timber walls, wooden sides, timber sides, plank walls, plank sides, wood sides, wood framed, timber framed',
+  'straw-bale':
+    'straw bale, straw bales, strawbale, strawbales, hay bale, hay bales, bale, bales, straw bale walls, walls of straw, straw bale sides',
+  log: 'log, logs, log walls, log sided, log sides',
+  concrete:
+    'concrete, concrete block, concrete blocks, cinder block, cinder blocks, breeze block, breeze blocks, block walls, concrete walls, brick, bricks, ' +
+    'brick walls, stone walls, concrete block walls, cinder block walls, brick sides, masonry',
+  metal:
+    'metal walls, metal sides, sheet metal, corrugated, corrugated iron, steel walls, tin walls, metal sided, galvanized, galvanised, metal framed',
+};

@@ -1,0 +1,48 @@
+import type { CautionKey } from '../../rules/index.ts';
+
+/** Things that can hurt somebody, with the cautions that they call for. */
+export const HAZARD_WORDS: readonly { readonly topics: readonly CautionKey[]; readonly phrases: string }[] = [
+  {
+    topics: ['fuel-heat'],
+    phrases:
+      'candle, candles, tea light, tea lights, tealight, tealights, charcoal, coal, coals, hot coals, embers, barbecue, bbq, grill, hibachi, fire pit, firepit, campfire, bonfire, a fire, propane, propane heater, ' +
+      'kerosene, kerosene heater, kerosene lamp, paraffin, paraffin heater, paraffin lamp, oil lamp, oil lantern, lantern, hurricane lamp, gas heater, butane, butane heater, camp stove, camping stove, wood stove, woodstove, wood burner, ' +
+      'burner, smudge pot, smudge pots, alcohol lamp, terracotta heater, flower pot heater, flowerpot heater, clay pot heater, candle heater, open flame, open fire, diesel heater, briquettes, smouldering, ' +
+      'heater, heaters, stove, hot ashes, gas stove, gas burner, patio heater, salamander heater, generator, incense',
+  },
+  {
+    topics: ['electric-heat'],
+    phrases:
+      'heat lamp, heat lamps, heating cable, heating cables, heat cable, heat cables, soil cable, soil heating cable, soil heating cables, soil warming cable, heat mat, heat mats, heating mat, heated mat, heat tape, heating tape, christmas lights, ' +
+      'xmas lights, fairy lights, string lights, holiday lights, incandescent bulb, incandescent bulbs, light bulb, light bulbs, lightbulb, lightbulbs, lamp, lamps, extension cord, extension cords, extension lead, extension leads, extension cable, electric heater, electric heaters, ' +
+      'fan heater, space heater, space heaters, electric blanket, electric blankets, heating pad, heat pad, heated blanket, tube heater, tubular heater, oil filled radiator, hair dryer, heat gun, electric cable, electric heating, electric heat, led lights, incandescent lights, power strip, hot water bottle lamp, heated propagator, work light, reptile lamp, brooder lamp',
+  },
+  {
+    topics: ['old-paint', 'glass'],
+    phrases:
+      'old window, old windows, salvaged window, salvaged windows, reclaimed window, reclaimed windows, recycled windows, old painted windows, painted windows, painted window, old sash windows, old sash, old storm windows, old storm window, ' +
+      'old window frames, old window sashes, second hand windows, used windows, vintage windows, antique windows, old house windows, painted sash, painted sashes, old painted window, old painted sash, old wooden windows, old single pane windows, used window',
+  },
+  {
+    topics: ['old-paint'],
+    phrases:
+      'lead paint, old paint, painted wood, painted boards, paint flakes, peeling paint, flaking paint, lead based paint, painted doors, old doors, painted lumber, painted timber, chipping paint, leaded paint',
+  },
+  {
+    topics: ['glass'],
+    phrases:
+      'glass roof, glass overhead, overhead glass, overhead glazing, glass pane, glass panes, shower doors, shower door, glass doors, patio doors, glass door, roof glass, broken glass, plate glass, pane, panes, tempered glass, safety glass, cracked glass, sliding glass doors, old glass, greenhouse glass',
+  },
+  {
+    topics: ['treated-timber'],
+    phrases:
+      'treated timber, treated lumber, treated wood, treated boards, treated planks, pressure treated, pressure treated boards, pressure treated wood, pressure treated lumber, pressure treated timber, pressure treated planks, railway sleeper, railway sleepers, railroad tie, railroad ties, ' +
+      'sleepers, creosote, green treated, green treated wood, cca, cca treated, arsenic, treated posts, treated pallets, pallet wood, pallets, telephone pole, telephone poles, utility poles, old decking, treated 2x6, treated plywood, railway ties, copper treated',
+  },
+  { topics: ['nitrate'], phrases: 'nitrate, nitrates, nitrite, nitrites, blue baby' },
+  {
+    topics: ['snow-load'],
+    phrases:
+      'snow load, snow weight, weight of snow, weight of the snow, snow loading, heavy snow on, snow piled, snow buildup, snow build up, snow on the roof, how much snow, snow off, hold the snow, hold snow, hold up the snow, take the snow, carry the snow, carry snow, hold that snow, hold this snow, hold all the snow, support the snow, support snow, bear the snow, hold wet snow, knock the snow off, brush the snow off, clear the snow, clear snow, remove snow, remove the snow, shovel snow, push the snow off',
+  },
+];

@@ -1,0 +1,39 @@
+import type { Facts } from './facts.ts';
+import { holds, type IntentRule } from './intent-rule.ts';
+import { COMPARE_COVERS, WHAT_COVER } from './intents-of-cover.ts';
+import { HOW_COLD, SURVIVE, WHICH_CROPS } from './intents-of-life.ts';
+import { CLOSE, VENT } from './intents-of-opening.ts';
+import { PICK, SEASON } from './intents-of-season.ts';
+import type { Intent } from './understood.ts';
+
+const CAUTION: IntentRule = { intent: 'caution', when: [({ asksCaution }) => asksCaution] };
+
+/** Cooking, buying, pests: of the garden, but not of the night. */
+const OTHER_MATTER: IntentRule = {
+  intent: 'decline',
+  when: [({ says }) => says('other-matter')],
+  unless: [
+    ({ hasLow, when }) => hasLow || when !== undefined,
+    ({ hasCover, hasCrop }) => hasCover && hasCrop,
+    ({ says }) => says('limit', 'sow', 'daylight'),
+  ],
+};
+
+/** The first rule that holds gives the intent. What can hurt somebody comes first. */
+const INTENT_RULES: readonly IntentRule[] = [
+  CAUTION,
+  OTHER_MATTER,
+  PICK,
+  SEASON,
+  VENT,
+  CLOSE,
+  COMPARE_COVERS,
+  WHAT_COVER,
+  HOW_COLD,
+  WHICH_CROPS,
+  SURVIVE,
+];
+
+export function intentOf(facts: Facts): Intent {
+  return INTENT_RULES.find((rule) => holds(rule, facts))?.intent ?? 'decline';
+}

@@ -1,0 +1,54 @@
+import { type Facts, namesPlant } from './facts.ts';
+import type { IntentRule } from './intent-rule.ts';
+import { isCue } from './span.ts';
+
+/** "Blanket or tunnel?" */
+export const COMPARE_COVERS: IntentRule = {
+  intent: 'compare-covers',
+  when: [({ optionCount }) => optionCount > 1, asksWhichCoverIsBetter],
+};
+
+/** "Which cover is better?", before any is named. */
+function asksWhichCoverIsBetter({ says, spans, hasCrop, hasLow }: Facts): boolean {
+  const namesCovers = spans.some(({ plain }) => plain === 'cover' || plain === 'covers');
+  return says('compare') && says('which', 'what') && namesCovers && !hasCrop && !hasLow;
+}
+
+/** "What must I lay over the lettuce?" */
+export const WHAT_COVER: IntentRule = {
+  intent: 'what-cover',
+  when: [asksForRemedy, asksForLayers, needsCover, asksWhatToLay],
+  unless: [({ says }) => says('limit', 'worry', 'risk') && !says('need'), (facts) => !namesSomething(facts)],
+};
+
+function namesSomething(facts: Facts): boolean {
+  return namesPlant(facts) || facts.hasBed || facts.hasLow || facts.hasCover || facts.says('it');
+}
+
+/** "What should I do for my peas tonight?" */
+function asksForRemedy(facts: Facts): boolean {
+  return facts.says('remedy') && (namesPlant(facts) || facts.hasBed || facts.hasCover);
+}
+
+function asksForLayers({ says, hasCrop }: Facts): boolean {
+  return says('layers') && (hasCrop || says('what', 'which', 'need', 'will', 'should', 'how'));
+}
+
+/** "Do I need to cover kale?", "Does spinach need anything on it?", "Should I use a blanket?" */
+function needsCover(facts: Facts): boolean {
+  const { says } = facts;
+  if (covers(facts)) return says('should', 'need');
+  return says('need') && says('everything', 'what', 'which');
+}
+
+/** "What should I cover it with?", "How do I protect broccoli?" */
+function asksWhatToLay(facts: Facts): boolean {
+  const { says, hasBed, spans } = facts;
+  const isYesNo = isCue(spans[0], 'will', 'can') && !isCue(spans[0], 'should');
+  const about = namesPlant(facts) || hasBed || says('it', 'with');
+  return covers(facts) && says('what', 'which', 'how') && about && !isYesNo;
+}
+
+function covers({ says, hasCover }: Facts): boolean {
+  return says('cover') || (hasCover && says('need', 'should') && !says('survive', 'fine', 'harm'));
+}

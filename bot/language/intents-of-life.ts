@@ -1,0 +1,99 @@
+import { asksOfFate, type Facts, isFragment, namesBeds, namesNight, namesPlant } from './facts.ts';
+import type { IntentRule } from './intent-rule.ts';
+import { isCue } from './span.ts';
+
+/** "How cold can kale go?" */
+export const HOW_COLD: IntentRule = {
+  intent: 'how-cold',
+  when: [asksForLimit, asksWhenItDies],
+  unless: [
+    ({ hasLow }) => hasLow,
+    (facts) => !(namesPlant(facts) || facts.hasCover || facts.hasBed || facts.says('it')),
+    asksOfOneNight,
+    ({ spans }) => isCue(spans[0], 'will') && spans.some(({ plain }) => plain === 'too cold'),
+  ],
+};
+
+function asksForLimit({ says, hasCrop }: Facts): boolean {
+  return says('limit') && (hasCrop || !says('night-weather'));
+}
+
+/** "When do turnips die?" */
+function asksWhenItDies(facts: Facts): boolean {
+  return facts.says('when') && facts.says('harm') && facts.when === undefined && namesPlant(facts);
+}
+
+/** "What temperature will my lettuce be tonight?" */
+function asksOfOneNight({ when, says }: Facts): boolean {
+  return when !== undefined && says('will') && !says('can', 'harm');
+}
+
+/** "Which of my beds are at risk?" */
+export const WHICH_CROPS: IntentRule = {
+  intent: 'which-crops',
+  when: [
+    ({ says }) => says('night-weather'),
+    ({ says, when }) => says('limit') && when !== undefined,
+    ({ says, hasBed, hasCover }) => says('risk', 'worry') && !hasBed && !hasCover,
+    asksOfEverything,
+    ({ says, when }) => says('remedy') && when !== undefined,
+    asksWhich,
+    asksOfGarden,
+  ],
+  unless: [namesPlant, isAboutNothing],
+};
+
+function isAboutNothing(facts: Facts): boolean {
+  return !namesNight(facts) && !facts.says('garden', 'mine', 'frost', 'night-weather');
+}
+
+function asksOfFateOrCover(facts: Facts): boolean {
+  return asksOfFate(facts) || facts.says('cover', 'need');
+}
+
+/** "Will everything live?", "anything in trouble?" */
+function asksOfEverything(facts: Facts): boolean {
+  return facts.says('everything') && asksOfFateOrCover(facts);
+}
+
+/** "What dies at 20F?", "which beds need covering?" */
+function asksWhich(facts: Facts): boolean {
+  const { says, hasBed } = facts;
+  return says('which', 'what') && asksOfFateOrCover(facts) && !says('it') && !hasBed;
+}
+
+/** "How are my beds looking for tonight?", "is my garden safe?" */
+function asksOfGarden(facts: Facts): boolean {
+  const { says, hasBed, when } = facts;
+  const asks = asksOfFateOrCover(facts) || says('how') || when !== undefined;
+  return (namesBeds(facts) || says('garden')) && !hasBed && asks;
+}
+
+/** "Will my spinach survive 14 °F under a blanket?" */
+export const SURVIVE: IntentRule = {
+  intent: 'survive',
+  when: [
+    asksOfPlant,
+    asksOfBed,
+    (facts) => facts.hasRoof && facts.when !== undefined && asksOfFate(facts),
+    (facts) => facts.says('it') && asksOfFate(facts) && (namesNight(facts) || isFragment(facts)),
+    (facts) => facts.says('follow-on') && namesNight(facts),
+    isNightAlone,
+  ],
+};
+
+function asksOfPlant(facts: Facts): boolean {
+  const asks = asksOfFate(facts) || namesNight(facts) || facts.says('frost', 'frozen');
+  return namesPlant(facts) && (asks || (facts.hasCrop && isFragment(facts)));
+}
+
+function asksOfBed(facts: Facts): boolean {
+  return facts.hasBed && (asksOfFate(facts) || namesNight(facts) || isFragment(facts));
+}
+
+/** "14F", "under fleece": a piece of a question. */
+function isNightAlone(facts: Facts): boolean {
+  const { says, hasLow, hasCover } = facts;
+  const isOther = says('what', 'which', 'how', 'when') && !hasLow;
+  return (hasLow || hasCover) && isFragment(facts) && !isOther;
+}

@@ -1,0 +1,87 @@
+import { asksOfLife, type Facts, namesBeds } from './facts.ts';
+import type { IntentRule } from './intent-rule.ts';
+import { isCue } from './span.ts';
+
+/** "When do I open the frame?" */
+export const VENT: IntentRule = {
+  intent: 'vent',
+  when: [isWarmUnderRoof, isTooHot, staysShutByDay, staysOnByDay, opens],
+  unless: [asksOfLife],
+};
+
+/** "The tunnel is 90F inside". */
+function isWarmUnderRoof({ isWarm, hasRoof, hasCrop }: Facts): boolean {
+  return isWarm && hasRoof && !hasCrop;
+}
+
+/** "Is it too hot in my tunnel?" */
+function isTooHot({ says, hasRoof, hasBed, hasCrop, hasCover }: Facts): boolean {
+  return says('hot') && !says('frost') && (hasRoof || hasBed || says('lid') || (hasCrop && hasCover));
+}
+
+/** "Can I leave the frame shut all day?" */
+function staysShutByDay(facts: Facts): boolean {
+  return facts.says('leave') && facts.says('shut') && facts.when !== 'tonight' && namesCovering(facts);
+}
+
+/** "Is it ok to keep the row cover on during the day?" */
+function staysOnByDay({ says, spans, when, hasCover }: Facts): boolean {
+  const stays = says('leave') || spans.some(({ plain }) => plain.startsWith('keep'));
+  const byDay = when === 'today' || when === 'morning' || spans.some(({ plain }) => /\bday(time)?$/.test(plain));
+  return hasCover && stays && byDay && spans.some(({ plain }) => plain === 'on');
+}
+
+function opens(facts: Facts): boolean {
+  const { says, when } = facts;
+  if (says('leave') && says('open')) return false;
+  const asks = says('when', 'should', 'can', 'how', 'what', 'which', 'will') || isBriefOpening(facts);
+  const something = namesCovering(facts) || opensByItself(facts) || when === 'today' || when === 'morning';
+  return asks && something && (says('open') || takesOff(facts));
+}
+
+function namesCovering(facts: Facts): boolean {
+  return facts.hasCover || facts.hasBed || namesBeds(facts) || facts.says('lid', 'garden', 'it');
+}
+
+/** "uncover", "vent": words that need no thing named. */
+function opensByItself({ spans }: Facts): boolean {
+  return spans.some((span) => isCue(span, 'open') && /^(uncover|unwrap|vent)/.test(span.plain));
+}
+
+/** "open or closed today?", "covers off?" */
+function isBriefOpening({ spans, says, when }: Facts): boolean {
+  return spans.length <= 6 && (says('off', 'lid') || when !== undefined);
+}
+
+/** How many words may stand between "take" and "off". */
+const REACH_OF_OFF = 5;
+
+/** "take the row cover off", "blankets come off". */
+function takesOff({ spans }: Facts): boolean {
+  return spans.some((span, at) => {
+    if (!isCue(span, 'off')) return false;
+    const before = spans.slice(Math.max(0, at - REACH_OF_OFF), at);
+    return before.some((verb) => /^(take|taking|come|pull|get|lift|leave)/.test(verb.plain));
+  });
+}
+
+/** "When do I shut the frames?" */
+export const CLOSE: IntentRule = {
+  intent: 'close',
+  when: [({ says }) => says('leave') && says('open'), shuts, coversByWhen],
+  unless: [({ hasLow, hasCrop }) => hasLow && hasCrop],
+};
+
+function shuts(facts: Facts): boolean {
+  const { says, spans } = facts;
+  const asksTime = says('when', 'late') || spans.some(({ plain }) => plain.endsWith('time'));
+  const asks = says('should', 'can', 'leave') && (namesCovering(facts) || says('everything'));
+  return says('shut') && (asksTime || asks);
+}
+
+/** "When should I cover my beds?" asks for the hour, "what" and "how much" for the cover. */
+function coversByWhen({ says, spans }: Facts): boolean {
+  return (
+    says('when') && says('cover') && !says('limit', 'harm', 'what', 'which', 'layers') && spans[0]?.plain !== 'how'
+  );
+}

@@ -1,0 +1,63 @@
+import type { Sense } from './sense.ts';
+
+interface Node {
+  readonly next: Map<string, Node>;
+  readonly senses: Sense[];
+}
+
+const newNode = (): Node => ({ next: new Map(), senses: [] });
+
+/** A phrase of the vocabulary found in a text. */
+export interface Found {
+  /** Words long. */
+  readonly length: number;
+  readonly senses: readonly Sense[];
+}
+
+/** Phrases by their words, so that a text is searched in one pass whatever the size of the vocabulary. */
+export class PhraseTrie {
+  readonly #root = newNode();
+
+  add(words: readonly string[], sense: Sense): void {
+    let node = this.#root;
+    for (const word of words) {
+      const next = node.next.get(word) ?? newNode();
+      node.next.set(word, next);
+      node = next;
+    }
+    node.senses.push(sense);
+  }
+
+  sensesOf(words: readonly string[]): readonly Sense[] {
+    let node: Node | undefined = this.#root;
+    for (const word of words) node = node?.next.get(word);
+    return node?.senses ?? [];
+  }
+
+  /** Every phrase that begins at a word of a text, shortest first. No more steps than the longest phrase has words. */
+  phrasesAt(words: readonly string[], from: number): readonly Found[] {
+    const found: Found[] = [];
+    let node: Node | undefined = this.#root;
+    for (let length = 1; ; length += 1) {
+      const word = words[from + length - 1];
+      node = word === undefined ? undefined : node.next.get(word);
+      if (node === undefined) return found;
+      if (node.senses.length > 0) found.push({ length, senses: node.senses });
+    }
+  }
+
+  /** Every word of every phrase, with the meanings of the phrases that end in it. */
+  forEachWord(visit: (word: string, senses: readonly Sense[]) => void): void {
+    const walk = (node: Node): void => {
+      for (const [word, next] of node.next) {
+        visit(word, sensesUnder(next));
+        walk(next);
+      }
+    };
+    walk(this.#root);
+  }
+}
+
+function sensesUnder(node: Node): readonly Sense[] {
+  return [...node.senses, ...[...node.next.values()].flatMap(sensesUnder)];
+}

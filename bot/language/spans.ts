@@ -1,0 +1,115 @@
+import { OTHER_NUMBERS, TEN_NUMBERS, UNIT_NUMBERS } from './number-words-table.ts';
+import { isOrdinaryWord } from './ordinary-words.ts';
+import type { Found } from './phrase-trie.ts';
+import type { Sense } from './sense.ts';
+import type { Span } from './span.ts';
+import { numberOf, type Token, tokensOf } from './tokens.ts';
+import type { Vocabulary } from './vocabulary.ts';
+
+const ORDINARY: readonly Sense[] = [{ kind: 'ordinary' }];
+
+/** What an answer turns on; where two ways of cutting a text are equally long, these are kept whole. */
+const TELLING: ReadonlySet<Sense['kind']> = new Set([
+  'crop',
+  'plant',
+  'cover',
+  'other-cover',
+  'bare',
+  'hazard',
+  'state',
+  'bed',
+  'when',
+]);
+
+/**
+ * Cuts a text into the phrases that explain most of it: of all ways to cut, the one with the longest and most telling
+ * phrases. Linear in the length of the text: at each word no more phrases are tried than the longest has words.
+ */
+export function spansOf(text: string, { trie, spelling }: Vocabulary): readonly Span[] {
+  const tokens = tokensOf(text);
+  const words = tokens.map((token) => (token.kind === 'word' ? spelling.meant(token.plain) : token.plain));
+  const cuts = bestCuts(words, (from) => trie.phrasesAt(words, from));
+  const spans: Span[] = [];
+  let from = 0;
+  while (from < tokens.length) {
+    const cut = cuts[from];
+    const length = cut?.length ?? numberLength(tokens, from);
+    spans.push(spanAt({ tokens, words, from, length }, cut));
+    from += length;
+  }
+  return spans;
+}
+
+/** The phrase to take at each word, if any, so that the sum of the weights is greatest. Worked from the end. */
+function bestCuts(
+  words: readonly string[],
+  phrasesAt: (from: number) => readonly Found[],
+): readonly (Found | undefined)[] {
+  const cuts = new Array<Found | undefined>(words.length).fill(undefined);
+  const weights = new Array<number>(words.length + 1).fill(0);
+  for (let from = words.length - 1; from >= 0; from -= 1) {
+    weights[from] = weights[from + 1] ?? 0;
+    for (const found of phrasesAt(from)) {
+      const weight = weightOf(found) + (weights[from + found.length] ?? 0);
+      if (weight < (weights[from] ?? 0)) continue;
+      weights[from] = weight;
+      cuts[from] = found;
+    }
+  }
+  return cuts;
+}
+
+function weightOf({ length, senses }: Found): number {
+  const telling = senses.some((sense) => TELLING.has(sense.kind));
+  return length * length * (telling ? 2 : 1) + (telling ? 0.5 : 0);
+}
+
+interface Piece {
+  readonly tokens: readonly Token[];
+  readonly words: readonly string[];
+  readonly from: number;
+  readonly length: number;
+}
+
+function spanAt({ tokens, words, from, length }: Piece, cut: Found | undefined): Span {
+  const piece = tokens.slice(from, from + length);
+  const first = piece[0];
+  const plain = words.slice(from, from + length).join(' ');
+  const value = numberValue(piece);
+  return {
+    kind: kindOf(first, cut, value),
+    senses: cut?.senses ?? (isOrdinaryWord(plain) ? ORDINARY : []),
+    plain,
+    said: saidOf(piece),
+    glued: first?.glued ?? false,
+    corrected: piece.some((token, index) => token.kind === 'word' && token.plain !== words[from + index]),
+    ...(value !== undefined && cut === undefined && { value }),
+  };
+}
+
+function kindOf(first: Token | undefined, cut: Found | undefined, value: number | undefined): Span['kind'] {
+  if (cut !== undefined) return 'phrase';
+  if (value !== undefined) return 'number';
+  if (first?.kind === 'mark') return 'mark';
+  return first !== undefined && isOrdinaryWord(first.plain) ? 'phrase' : 'unexplained';
+}
+
+function saidOf(piece: readonly Token[]): string {
+  return piece.map((token, index) => (index > 0 && !token.glued ? ` ${token.said}` : token.said)).join('');
+}
+
+function numberLength(tokens: readonly Token[], from: number): number {
+  const tens = TEN_NUMBERS.has(tokens[from]?.plain ?? '');
+  const units = UNIT_NUMBERS.get(tokens[from + 1]?.plain ?? '');
+  return tens && units !== undefined && units > 0 && units < 10 ? 2 : 1;
+}
+
+function numberValue(piece: readonly Token[]): number | undefined {
+  const [first, second] = piece;
+  if (first === undefined) return undefined;
+  if (first.kind === 'number') return piece.length === 1 ? numberOf(first) : undefined;
+  const { plain } = first;
+  const tens = TEN_NUMBERS.get(plain);
+  if (tens !== undefined) return tens + (UNIT_NUMBERS.get(second?.plain ?? '') ?? 0);
+  return UNIT_NUMBERS.get(plain) ?? OTHER_NUMBERS.get(plain);
+}

@@ -1,0 +1,55 @@
+import { slipsBetween } from './edit-distance.ts';
+import { isOrdinaryWord } from './ordinary-words.ts';
+
+/** Shorter words have too many neighbours. */
+const SHORTEST_CORRECTED = 5;
+const SHORTEST_WITH_TWO_SLIPS = 8;
+/** Longer than any word of the vocabulary with its slips. */
+const LONGEST_CORRECTED = 24;
+
+/** Letters that sound alike at the beginning of a word. */
+const FIRST_LETTERS_ALIKE: readonly string[] = ['cks', 'gj', 'fp', 'iey'];
+
+/** Finds the word that a misspelt one was meant to be, if there is one it can hardly fail to be. */
+export class SpellingIndex {
+  readonly #known = new Set<string>();
+  readonly #byFirstLetter = new Map<string, Set<string>>();
+
+  /** A word that stands as typed. */
+  know(word: string): void {
+    this.#known.add(word);
+  }
+
+  /** A word that a misspelt one may become. */
+  offer(word: string): void {
+    if (word.length < SHORTEST_CORRECTED) return;
+    for (const letter of lettersLike(word.charAt(0))) {
+      const words = this.#byFirstLetter.get(letter) ?? new Set();
+      this.#byFirstLetter.set(letter, words.add(word));
+    }
+  }
+
+  /** The word as it was meant; the word itself when it is known, ordinary English, or like nothing. */
+  meant(word: string): string {
+    if (word.length < SHORTEST_CORRECTED || word.length > LONGEST_CORRECTED) return word;
+    if (this.#known.has(word) || isOrdinaryWord(word)) return word;
+    let best = word;
+    let fewest = word.length >= SHORTEST_WITH_TWO_SLIPS ? 3 : 2;
+    for (const candidate of this.#byFirstLetter.get(word.charAt(0)) ?? []) {
+      const slips = slipsBetween(word, candidate, fewest - 1);
+      if (slips >= fewest) continue;
+      fewest = slips;
+      best = candidate;
+    }
+    return best;
+  }
+
+  isKnown(word: string): boolean {
+    return this.#known.has(word) || isOrdinaryWord(word);
+  }
+}
+
+function lettersLike(letter: string): readonly string[] {
+  const alike = FIRST_LETTERS_ALIKE.filter((letters) => letters.includes(letter)).flatMap((letters) => [...letters]);
+  return [letter, ...alike];
+}

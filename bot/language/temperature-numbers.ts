@@ -1,0 +1,73 @@
+import { isCue, isMark, type Span, senseOf } from './span.ts';
+
+/** A number with its sign, read at a place in the text. */
+export interface SignedNumber {
+  readonly value: number;
+  /** First span after it. */
+  readonly next: number;
+  readonly from: number;
+}
+
+const LARGEST_COUNT = 12;
+
+/** Reads "14", "-14", "− 14", "minus fourteen". */
+export function signedNumberAt(spans: readonly Span[], from: number): SignedNumber | undefined {
+  const span = spans[from];
+  const after = spans[from + 1];
+  if (span?.value !== undefined) return { value: span.value, next: from + 1, from };
+  if (after?.value === undefined) return undefined;
+  if (isCue(span, 'minus') || isMinus(spans, from)) return { value: -after.value, next: from + 2, from };
+  return undefined;
+}
+
+/** A true minus always; a hyphen when it touches the number, or when a temperature is awaited. */
+export function isMinus(spans: readonly Span[], at: number): boolean {
+  const span = spans[at];
+  if (isMark(span, '−')) return true;
+  if (!isMark(span, '-')) return false;
+  // "kale-10F": the hyphen joins.
+  if (span?.glued && spans[at - 1]?.kind !== 'mark') return false;
+  return (spans[at + 1]?.glued ?? false) || isCue(spans[at - 1], 'at-temperature');
+}
+
+/** Is this number of something else: beds, layers, weeks, inches, a date, a time of day? */
+export function countsSomething(spans: readonly Span[], number: SignedNumber): boolean {
+  const { from, next, value } = number;
+  if (isNamedByWordBefore(spans, from) || isPartOfTime(spans, from, next)) return true;
+  return isCountedByWordAfter(spans, next, value) || countsPlants(spans, number);
+}
+
+/** "12 lettuces", but not "at 12 lettuce …". */
+function countsPlants(spans: readonly Span[], { from, next, value }: SignedNumber): boolean {
+  if (!Number.isInteger(value) || value < 1 || isCue(spans[from - 1], 'at-temperature')) return false;
+  return senseOf(spans[next], 'crop') !== undefined;
+}
+
+function isNamedByWordBefore(spans: readonly Span[], from: number): boolean {
+  const before = spans[from - 1];
+  if (senseOf(before, 'bed') || isCue(before, 'zone', 'month') || isMark(before, '#', '$', '£', '€')) return true;
+  return isCue(before, 'and') && spans[from - 2]?.value !== undefined && senseOf(spans[from - 3], 'bed') !== undefined;
+}
+
+function isCountedByWordAfter(spans: readonly Span[], next: number, value: number): boolean {
+  const after = spans[next];
+  if (isCue(after, 'counted', 'hours', 'minutes', 'grams', 'ounces', 'month') || isMark(after, '%', '"', '”'))
+    return true;
+  if (senseOf(after, 'layers') || senseOf(after, 'bed')) return true;
+  if (isCue(after, 'or') && spans[next + 1]?.value !== undefined) return isCountedByWordAfter(spans, next + 2, value);
+  const few = Number.isInteger(value) && value >= 1 && value <= LARGEST_COUNT;
+  if (few && senseOf(after, 'cover') && isPlural(after)) return true;
+  if (few && senseOf(after, 'weight') && senseOf(spans[next + 1], 'cover') && isPlural(spans[next + 1])) return true;
+  return false;
+}
+
+/** "3 blankets" counts blankets; "5 blanket" is a hasty "5°, blanket". */
+export function isPlural(span: Span | undefined): boolean {
+  return span?.plain.endsWith('s') ?? false;
+}
+
+function isPartOfTime(spans: readonly Span[], from: number, next: number): boolean {
+  const colonAfter = isMark(spans[next], ':') && (spans[next]?.glued ?? false) && spans[next + 1]?.value !== undefined;
+  const colonBefore = isMark(spans[from - 1], ':') && spans[from - 2]?.value !== undefined;
+  return colonAfter || colonBefore;
+}

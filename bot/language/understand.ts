@@ -1,0 +1,182 @@
+import { type UnitSystem, unitSystemOf } from '../text/units.ts';
+import { readBeds } from './beds.ts';
+import { cautionTopics, isCautionQuestion } from './caution-topics.ts';
+import { type CoversRead, readCovers } from './covers.ts';
+import { type CropsRead, readCrops } from './crops.ts';
+import { declined } from './declined.ts';
+import { cuesOf, type Facts } from './facts.ts';
+import { continued, continues } from './follow-up.ts';
+import { intentOf } from './intent-rules.ts';
+import { missingFrom } from './missing.ts';
+import { isOtherTongue } from './other-tongue.ts';
+import { readPlantState } from './plant-state.ts';
+import { readSky } from './sky.ts';
+import { isCue, type Span, senseOf } from './span.ts';
+import { spansOf } from './spans.ts';
+import { readTemperature, type TemperatureRead } from './temperature.ts';
+import type { Assumption, Intent, Problem, SaidBeds, Understood, Unit, When } from './understood.ts';
+import type { Vocabulary } from './vocabulary.ts';
+import { readWhen, settledWhen } from './when.ts';
+
+export interface Context {
+  readonly vocabulary: Vocabulary;
+  /** The units that the member chose; else those of `locale`. */
+  readonly units?: UnitSystem;
+  /** BCP 47 tag; `en-US` when not known. */
+  readonly locale?: string;
+  /** A place is known, so that a night's forecast can stand for a temperature not said. */
+  readonly hasPlace?: boolean;
+  readonly hasBeds?: boolean;
+  readonly bedNames?: readonly string[];
+  /** What was understood just before in the same conversation; the caller forgets it after ten minutes. */
+  readonly previous?: Understood;
+}
+
+/** A longer text is no question about a bed, and nothing is read of it. */
+export const LONGEST_QUESTION = 4000;
+
+/**
+ * What a grower's question says. Pure, and linear in the length of the text; never throws. Everything that it reports as
+ * said stands in the text, or in `context.previous` where the text only continues it.
+ */
+export function understand(text: string, context: Context): Understood {
+  if (text.length > LONGEST_QUESTION) return declined('too-long');
+  return understandUnbounded(text, context);
+}
+
+/** An answer to what `previous` asked back for. */
+export function followUp(previous: Understood, answer: string, context: Context): Understood {
+  return understand(answer, { ...context, previous });
+}
+
+/** {@link understand} for a text of any length; the measurement of its speed uses it. */
+export function understandUnbounded(text: string, context: Context): Understood {
+  const spans = spansOf(text, context.vocabulary);
+  if (spans.every(({ kind }) => kind === 'mark')) return declined('empty');
+  if (isOtherTongue(spans)) return declined('not-english');
+  const read = readAll(spans, context);
+  const facts = read.facts;
+  const asked = intentOf(facts);
+  const now = assemble(read, asked);
+  const { previous } = context;
+  const isContinued = previous !== undefined && continues(facts, now, previous);
+  if (asked === 'decline' && !isContinued) return declined('off-topic');
+  const whole = namedUnknown(isContinued ? continued(facts, now, previous) : now);
+  const missing = missingFrom(whole, context);
+  return { ...whole, ...(missing && { missing }) };
+}
+
+interface Read {
+  readonly spans: readonly Span[];
+  readonly facts: Facts;
+  readonly crops: CropsRead;
+  readonly covers: CoversRead;
+  readonly low: TemperatureRead;
+  readonly beds: SaidBeds;
+  readonly topics: Understood['cautionTopics'];
+}
+
+function readAll(spans: readonly Span[], context: Context): Read {
+  const crops = readCrops(spans);
+  const covers = readCovers(spans);
+  const low = readTemperature(spans, preferredUnit(context));
+  const beds = readBeds(spans, context.bedNames ?? []);
+  const says = cuesOf(spans);
+  const hasCrop = crops.crops.length > 0 || crops.choices.length > 0;
+  const hasRoof = [...(covers.covers ?? []), ...(covers.options ?? []).flat()].some(isRoof);
+  const topics = cautionTopics({ spans, says, hasRoof, cropIds: crops.crops.map(({ id }) => id) });
+  const facts: Facts = {
+    spans,
+    says,
+    hasCrop,
+    hasPlantLike: crops.unknownCrops.length > 0 || crops.plantLike.length > 0,
+    hasLow: low.temperature !== undefined,
+    isWarm: low.lowC !== undefined && low.lowC >= WARM_C,
+    hasCover: namesCover(covers),
+    hasRoof,
+    optionCount: covers.options?.length ?? 0,
+    hasBed: beds.numbers.length > 0 || beds.named.length > 0,
+    when: readWhen(spans),
+    asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
+  };
+  return { spans, facts, crops, covers, low, beds, topics };
+}
+
+function preferredUnit({ units, locale = 'en-US' }: Context): Unit {
+  return (units ?? unitSystemOf(locale)) === 'us' ? 'F' : 'C';
+}
+
+function namesCover({ covers, options, unknownCovers }: CoversRead): boolean {
+  return covers !== undefined || options !== undefined || unknownCovers.length > 0;
+}
+
+/** Nobody asks whether a plant lives through this. */
+const WARM_C = 12;
+
+function isRoof(key: string): boolean {
+  return key.includes('tunnel') || key.startsWith('cold-frame');
+}
+
+function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, asked: Intent): Understood {
+  const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = covers;
+  const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = low;
+  const problem: Problem | undefined = ofTemperature ?? ofStack;
+  const when = facts.when && settledWhen(facts.when, asked);
+  const sky = readSky(spans);
+  const mine = beds.mine || (!facts.hasCrop && OF_OWN_BEDS.has(asked) && namesOwn(spans));
+  return {
+    intent: asked,
+    asked,
+    crops: crops.crops,
+    unknownCrops: unknownCropsOf(crops, facts),
+    ...lowSlots,
+    ...coverSlots,
+    ...(when && { when }),
+    ...readPlantState(spans),
+    ...(sky && { sky }),
+    beds: { ...beds, mine },
+    cautionTopics: topics,
+    choices: crops.choices,
+    assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
+    ...(problem && { problem }),
+  };
+}
+
+function unknownCropsOf({ unknownCrops, plantLike }: CropsRead, { hasCrop }: Facts): readonly string[] {
+  return hasCrop ? unknownCrops : [...unknownCrops, ...plantLike].slice(0, MOST_UNKNOWN);
+}
+
+function assumedOfNight({ when: said }: Facts, when: When | undefined): readonly Assumption[] {
+  return said === 'tomorrow' && when === 'tomorrow-night' ? ['tomorrow-as-night'] : [];
+}
+
+function namesOwn(spans: readonly Span[]): boolean {
+  return spans.some((_, at) => isOwnRoofOrBed(spans, at));
+}
+
+const MOST_UNKNOWN = 5;
+
+/** "The frame" is the asker's own where a bed, not a plant, is asked about. */
+const OF_OWN_BEDS: ReadonlySet<Intent> = new Set<Intent>(['survive', 'which-crops', 'what-cover', 'vent', 'close']);
+
+function isOwnRoofOrBed(spans: readonly Span[], at: number): boolean {
+  const key = senseOf(spans[at], 'cover')?.key;
+  if (key !== undefined && isRoof(key)) return isCue(spans[at - 1], 'the');
+  return senseOf(spans[at], 'bed') !== undefined && isCue(spans[at - 1], 'the', 'which');
+}
+
+const OF_A_PLANT: ReadonlySet<Intent> = new Set<Intent>([
+  'survive',
+  'how-cold',
+  'what-cover',
+  'pick',
+  'season',
+  'compare-covers',
+]);
+
+/** A question about nothing but plants outside the table gets no verdict. */
+function namedUnknown(slots: Understood): Understood {
+  const known = slots.crops.length > 0 || slots.choices.length > 0;
+  if (known || slots.unknownCrops.length === 0 || !OF_A_PLANT.has(slots.asked)) return slots;
+  return { ...slots, intent: 'unknown-crop' };
+}
