@@ -13,6 +13,8 @@ import { introduced, START_BACK_OFF } from './startup.ts';
 
 export interface HttpDoorOptions extends DoorOptions {
   readonly port: number;
+  /** Address to listen at; default: every one of this machine. */
+  readonly host?: string;
   /** Of the application, 64 hexadecimal digits. */
   readonly publicKey: string;
   /** Rejects while the process cannot answer, as when its database is away. */
@@ -44,12 +46,14 @@ export function openHttpDoor(options: HttpDoorOptions): HttpDoor {
   const log = desk.services.log;
   const answering = new Answering(desk, apiBase);
   const stopping = new AbortController();
+  let isOpen = false;
+  const isReady = async () => isOpen && !stopping.signal.aborted && (await settled(options.isReady));
   const interactions = interactionsRoute(options, answering);
   const requestTimeout = options.requestWithinMs ?? REQUEST_WITHIN_MS;
   const server = createServer(
     { requestTimeout, headersTimeout: requestTimeout, connectionsCheckingInterval: requestTimeout / 5 },
     (request, response) => {
-      routed(request, response, interactions, () => isReady(options, stopping.signal)).catch((error: unknown) => {
+      routed(request, response, interactions, isReady).catch((error: unknown) => {
         log.warn({ err: error }, 'a request could not be answered');
         response.destroy();
       });
@@ -57,12 +61,13 @@ export function openHttpDoor(options: HttpDoorOptions): HttpDoor {
   );
   server.keepAliveTimeout = KEEP_ALIVE_MS;
   const opened = async () => {
-    await listening(server, options.port);
-    await introduced(api, desk.commands, {
-      log,
-      signal: stopping.signal,
-      backOff: options.backOff ?? START_BACK_OFF,
-    });
+    await listening(server, options);
+    const start = { log, signal: stopping.signal, backOff: options.backOff ?? START_BACK_OFF };
+    const application = await introduced(api, desk.commands, start);
+    isOpen = true;
+    if (!application.interactions_endpoint_url) {
+      log.warn("no commands will come: set the interactions address on the application's page at Discord");
+    }
     log.info({ port: portOf(server) }, 'the signed HTTP door is open');
   };
   return {
@@ -157,10 +162,10 @@ async function said(
   response.writeHead(status, { 'content-type': 'text/plain', ...headers }).end(`${words}\n`);
 }
 
-async function isReady(options: HttpDoorOptions, stopping: AbortSignal): Promise<boolean> {
-  if (stopping.aborted) return false;
+/** Whether the check, if there is one, finds nothing wrong. */
+async function settled(check: (() => Promise<void>) | undefined): Promise<boolean> {
   try {
-    await options.isReady?.();
+    await check?.();
     return true;
   } catch {
     return false;
@@ -172,8 +177,8 @@ function header(request: IncomingMessage, name: string): string | undefined {
   return typeof value === 'string' ? value : undefined;
 }
 
-async function listening(server: Server, port: number): Promise<void> {
-  server.listen(port);
+async function listening(server: Server, { port, host }: HttpDoorOptions): Promise<void> {
+  server.listen(port, host);
   try {
     await once(server, 'listening');
   } catch {

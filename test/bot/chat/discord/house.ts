@@ -20,6 +20,8 @@ export interface House {
   /** What ended the program, had it been one. */
   readonly fatal: PlainProblem[];
   tokenRefusals: number;
+  /** Of the signed HTTP door, once it listens. */
+  httpPort(): number;
   close(): Promise<void>;
 }
 
@@ -41,6 +43,7 @@ export async function houseBeingOpened(kind: DoorKind, options: HouseOptions = {
   const { apiBase } = double;
   const api = new DiscordApi({ token, apiBase, onTokenRefused: () => (house.tokenRefusals += 1) });
   const common = { desk, api, apiBase, backOff: BACK_OFF, finishWithinMs: options.finishWithinMs ?? 5000 };
+  let port = () => 0;
   const door: Door =
     kind === 'gateway' ? openGateway({ ...common, token, onFatal: (problem) => fatal.push(problem) }) : httpDoor();
   const house: House = {
@@ -50,6 +53,7 @@ export async function houseBeingOpened(kind: DoorKind, options: HouseOptions = {
     gate,
     fatal,
     tokenRefusals: 0,
+    httpPort: () => port(),
     async close() {
       gate.open();
       await door.stop();
@@ -64,10 +68,12 @@ export async function houseBeingOpened(kind: DoorKind, options: HouseOptions = {
     const opened = openHttpDoor({
       ...common,
       port: 0,
+      host: '127.0.0.1',
       publicKey: double.publicKey,
       ...(requestWithinMs === undefined ? {} : { requestWithinMs }),
       ...(isReady === undefined ? {} : { isReady }),
     });
+    port = () => opened.port();
     const ready = opened.ready.then(() => {
       double.doorUrl = `http://127.0.0.1:${opened.port()}`;
     });

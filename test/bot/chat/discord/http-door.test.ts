@@ -8,7 +8,7 @@ import { openHttpDoor } from '../../../../bot/chat/discord/http-door.ts';
 import { Seen } from '../../../../bot/chat/discord/signature.ts';
 import { PlainProblem } from '../../../../bot/errors.ts';
 import { DiscordDouble } from '../../../fakes/discord/double.ts';
-import { type House, openHouse } from './house.ts';
+import { type House, houseBeingOpened, openHouse } from './house.ts';
 import { smallDesk } from './small-desk.ts';
 
 const REQUEST_WITHIN_MS = 600;
@@ -157,10 +157,23 @@ test('a port that is taken ends the start with a sentence', async () => {
   const { desk } = smallDesk();
   const { apiBase, publicKey } = house.double;
   const port = Number(new URL(doorUrl()).port);
-  const door = openHttpDoor({ desk, api: house.api, apiBase, publicKey, port });
+  const door = openHttpDoor({ desk, api: house.api, apiBase, publicKey, port, host: '127.0.0.1' });
   const problem = await door.ready.catch((error: unknown) => error);
   expect(problem).toBeInstanceOf(PlainProblem);
   expect(String(problem)).toContain('HTTP_PORT');
+});
+
+test('a door whose commands are not yet at Discord is alive but not ready', async () => {
+  const double = await DiscordDouble.open();
+  double.fail({ path: /@me$/, how: { kind: 'answer', answer: { status: 503 } } });
+  const being = await houseBeingOpened('signed HTTP', { double });
+  const ready = being.door.ready.catch(() => undefined);
+  while (double.requests.length === 0) await pause(10);
+  const url = `http://127.0.0.1:${being.httpPort()}`;
+  expect((await request(`${url}/healthz`)).statusCode).toBe(200);
+  expect((await request(`${url}/readyz`)).statusCode).toBe(503);
+  await being.close();
+  await ready;
 });
 
 test('a refused token ends the start with what to do', async () => {
@@ -168,7 +181,7 @@ test('a refused token ends the start with what to do', async () => {
   const { desk } = smallDesk();
   const { apiBase, publicKey } = double;
   const api = new DiscordApi({ token: 'a-wrong-one', apiBase, onTokenRefused: () => undefined });
-  const door = openHttpDoor({ desk, api, apiBase, publicKey, port: 0 });
+  const door = openHttpDoor({ desk, api, apiBase, publicKey, port: 0, host: '127.0.0.1' });
   await expect(door.ready).rejects.toThrow('DISCORD_TOKEN');
   await door.stop();
   api.close();

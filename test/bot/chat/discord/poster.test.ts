@@ -66,6 +66,7 @@ test.each<[string, FaultKind]>([
   ['a fault after the message was made', { kind: 'done-but-answer', answer: { status: 500 } }],
   ['a connection that closed without an answer', { kind: 'done-but-closed' }],
   ['a connection that was reset', { kind: 'reset' }],
+  ['an answer that takes its time', { kind: 'slow', ms: 300 }],
   ['a fault before the message was made', { kind: 'answer', answer: { status: 502 } }],
 ])('after %s there is one message', async (_name, how) => {
   const there = channel();
