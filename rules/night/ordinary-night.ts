@@ -40,10 +40,13 @@ const SNOW_INVERSION_K = 5;
 const FROST_SEASON_BELOW_C = 14;
 const ORDINARY_YEAR = 2025;
 
-/** 10 cm soil for a low on 1 December: 6 °C at −4 °C, 0.35 K less for every kelvin colder. Within 1.2 K of five assumed pairs. */
-const SOIL_AT_ZERO_C = 7.4;
-const SOIL_PER_LOW = 0.35;
-const COLDEST_SOIL_C = 0.5;
+/**
+ * 10 cm soil for a low on 1 December: 6 °C at −4 °C, 0.4 K less for every kelvin colder, down to a soil that is just frozen.
+ * Within 1.2 K of the pairs in the model's own cases.
+ */
+const SOIL_AT_ZERO_C = 7.6;
+const SOIL_PER_LOW = 0.4;
+const COLDEST_SOIL_C = -1;
 const WARMEST_SOIL_C = 12;
 /** Autumn soil is warmer: half of what the climate says, at most this. */
 const AUTUMN_SHARE = 0.5;
