@@ -1,0 +1,36 @@
+import { spawn } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
+
+export interface Ran {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs a built program of `bot/` as a user would; `npm test` builds before it tests. */
+export function ran(
+  program: string,
+  words: readonly string[],
+  more: { readonly input?: string; readonly env?: NodeJS.ProcessEnv } = {},
+): Promise<Ran> {
+  const { PATH, HOME } = process.env;
+  const child = spawn(process.execPath, [`dist/bot/${program}.js`, ...words], {
+    cwd: ROOT,
+    env: { PATH, HOME, TZ: 'Pacific/Chatham', LANG: 'en_US.UTF-8', ...more.env },
+  });
+  let out = '';
+  let err = '';
+  child.stdout.on('data', (chunk: Buffer) => {
+    out += chunk.toString();
+  });
+  child.stderr.on('data', (chunk: Buffer) => {
+    err += chunk.toString();
+  });
+  child.stdin.end(more.input ?? '');
+  return new Promise((resolve, reject) => {
+    child.on('error', reject);
+    child.on('close', (code) => resolve({ code, out, err }));
+  });
+}
