@@ -158,6 +158,10 @@ export interface PredictionRow {
   outside_spread_k: number;
   under_cover_low_c: number;
   under_cover_spread_k: number;
+  book_outside_low_c: number;
+  book_outside_spread_k: number;
+  book_under_cover_low_c: number;
+  book_under_cover_spread_k: number;
   leaf_low_c: number;
   leaf_spread_k: number;
   verdict: string;

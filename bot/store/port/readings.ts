@@ -42,14 +42,24 @@ export interface Prediction {
   readonly outsideLowC: number;
   /** Standard deviations. [K] */
   readonly outsideSpreadK: number;
-  /** Of the air under the covers, where a thermometer hangs. */
+  /** Of a thermometer under the covers, among the leaves. */
   readonly underCoverLowC: number;
   readonly underCoverSpreadK: number;
+  /** The same four as they were before anything learned from readings: what readings are held against to learn more. */
+  readonly book: BookLows;
   readonly leafLowC: number;
   readonly leafSpreadK: number;
   /** The worst among the bed's crops. */
   readonly verdict: string;
   readonly covers: readonly string[];
+}
+
+/** Lows from forecast and physics alone, with their standard deviations. */
+export interface BookLows {
+  readonly outsideLowC: number;
+  readonly outsideSpreadK: number;
+  readonly underCoverLowC: number;
+  readonly underCoverSpreadK: number;
 }
 
 /** A prediction beside what was measured, for `record`. Readings in doubt are left out. */

@@ -33,6 +33,7 @@ export async function liveThroughANight(store: Store, memberId: string): Promise
     {
       ...{ memberId, bedId: bed.id, night: '2026-12-01', issuedAt: minute(0), service: 'nws', leadH: 14.25 },
       ...{ outsideLowC: -7.5, outsideSpreadK: 1.5, underCoverLowC: -2.625, underCoverSpreadK: 1.75 },
+      book: { outsideLowC: -7, outsideSpreadK: 1.625, underCoverLowC: -2.125, underCoverSpreadK: 2 },
       ...{ leafLowC: -3.375, leafSpreadK: 2.25, verdict: 'on the edge', covers: ['quilt'] },
     },
   ]);

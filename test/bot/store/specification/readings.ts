@@ -27,6 +27,7 @@ function prediction(memberId: string, bedId: string, more: Partial<Prediction> =
     outsideSpreadK: 1.5,
     underCoverLowC: -3,
     underCoverSpreadK: 1.8,
+    book: { outsideLowC: -6.5, outsideSpreadK: 1.75, underCoverLowC: -3.5, underCoverSpreadK: 2.25 },
     leafLowC: -3.5,
     leafSpreadK: 2,
     verdict: 'holds',
