@@ -2,7 +2,7 @@ import { sunTimes } from '../sun/sunrise-sunset.ts';
 import { assumedClimate, type Climate, climateGroundC } from './climate.ts';
 import { dailyCurveC } from './daily-curve.ts';
 import type { NightSite, WeatherSeries } from './night-input.ts';
-import { type SoilStart, soilProfile } from './soil-start.ts';
+import { measuredSoil, type SoilStart, soilAt } from './soil-start.ts';
 
 export const NIGHT_SKIES = ['clear', 'half', 'overcast'] as const;
 export type NightSky = (typeof NIGHT_SKIES)[number];
@@ -170,7 +170,5 @@ function ordinarySoil(
   const guessC = snowLying ? Math.min(openC, SNOW_SOIL_C) : openC;
   const shiftK = DEEP_PER_LOW * (lowC - REFERENCE_LOW_C);
   const deepC = climateGroundC(climate, night, 0.8) + Math.max(-MOST_DEEP_SHIFT_K, Math.min(0, shiftK));
-  const measured = measured10CmC !== undefined;
-  const soil10CmC = measured10CmC ?? guessC;
-  return { soil10CmC, deepC, profile: soilProfile(soil10CmC, deepC), sdK: measured ? 0.5 : SOIL_SD_K, measured };
+  return measured10CmC === undefined ? soilAt(guessC, deepC, SOIL_SD_K) : measuredSoil(measured10CmC, deepC);
 }

@@ -1,5 +1,7 @@
 import type { CoverKey } from '../covers/cover-key.ts';
 import { COVERS } from '../covers/cover-table.ts';
+import { almanacSun } from '../sun/almanac-sun.ts';
+import { extraterrestrialMJPerM2 } from '../sun/daily-light.ts';
 import { assumedClimate, type Climate, climateGroundC } from './climate.ts';
 import type { NightSite, SoilPoint } from './night-input.ts';
 
@@ -13,6 +15,9 @@ const GUESS_SD_K = 1.5;
 const MEASURED_SD_K = 0.5;
 /** Sun of a day that brings the whole surplus. */
 const FULL_SURPLUS_MJ_PER_M2 = 15;
+
+/** Share of the sun above the air that a day between clear, 0.75, and overcast, 0.25, lets through (judgement). */
+const USUAL_SUN_FRACTION = 0.45;
 
 /** Soil temperature that a night begins with. */
 export interface SoilStart {
@@ -33,7 +38,7 @@ export interface SoilStartInput {
   readonly weekMeanC: number;
   /** What has lain on the bed for weeks, if anything has. */
   readonly coveredForWeeks?: readonly CoverKey[];
-  /** Mean sun of a day lately; the whole surplus needs 15. [MJ m⁻²] */
+  /** Mean sun of a day lately, the whole surplus needs 15; a usual day of the season when absent. [MJ m⁻²] */
   readonly dailySunMJPerM2?: number;
   /** Soil thermometer at 10 cm. [°C] */
   readonly measured10CmC?: number;
@@ -53,19 +58,34 @@ export interface SoilStartInput {
 export function soilStart(input: SoilStartInput): SoilStart {
   const { site, at, weekMeanC, measured10CmC } = input;
   const climate = input.climate ?? assumedClimate(site.latitudeDeg, site.elevationM);
-  const sunShare = Math.min(1, (input.dailySunMJPerM2 ?? FULL_SURPLUS_MJ_PER_M2) / FULL_SURPLUS_MJ_PER_M2);
+  const dailySunMJPerM2 =
+    input.dailySunMJPerM2 ?? USUAL_SUN_FRACTION * extraterrestrialMJPerM2(site.latitudeDeg, almanacSun(at));
+  const sunShare = Math.min(1, dailySunMJPerM2 / FULL_SURPLUS_MJ_PER_M2);
   const surplusK = coveredSurplusK(input.coveredForWeeks ?? []) * sunShare;
   const guessC = Math.max(COLDEST_GUESS_C, weekMeanC + ABOVE_WEEK_AIR_K + surplusK);
-  const measured = measured10CmC !== undefined;
-  const soil10CmC = measured10CmC ?? guessC;
   const deepC = climateGroundC(climate, at, DEEP_DEPTH_M);
-  return {
-    soil10CmC,
-    deepC,
-    profile: soilProfile(soil10CmC, deepC),
-    sdK: measured ? MEASURED_SD_K : GUESS_SD_K,
-    measured,
-  };
+  return measured10CmC === undefined ? soilAt(guessC, deepC, GUESS_SD_K) : measuredSoil(measured10CmC, deepC);
+}
+
+/**
+ * Soil that begins at a guessed temperature.
+ *
+ * @param soil10CmC - Guess at 10 cm. [°C]
+ * @param deepC - Guess at 0.8 m. [°C]
+ * @param sdK - How far off the upper one may be. [K]
+ */
+export function soilAt(soil10CmC: number, deepC: number, sdK: number): SoilStart {
+  return { soil10CmC, deepC, profile: soilProfile(soil10CmC, deepC), sdK, measured: false };
+}
+
+/**
+ * Soil that begins where a thermometer found it.
+ *
+ * @param soil10CmC - Reading at 10 cm. [°C]
+ * @param deepC - Guess at 0.8 m. [°C]
+ */
+export function measuredSoil(soil10CmC: number, deepC: number): SoilStart {
+  return { ...soilAt(soil10CmC, deepC, MEASURED_SD_K), measured: true };
 }
 
 /**

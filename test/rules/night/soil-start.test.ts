@@ -43,6 +43,14 @@ describe('soil to begin a night with', () => {
     expect(under(30)).toBe(10);
   });
 
+  test('where nobody measured the sun, December brings half of the surplus and March most of it', () => {
+    const surplusK = (at: string) =>
+      soilStart({ site: SITE, at: new Date(at), weekMeanC: 5, coveredForWeeks: ['low-tunnel'] }).soil10CmC - 6;
+    expect(surplusK('2025-12-15T22:00Z')).toBeGreaterThan(1.5);
+    expect(surplusK('2025-12-15T22:00Z')).toBeLessThan(2.5);
+    expect(surplusK('2026-03-21T22:00Z')).toBeGreaterThan(3);
+  });
+
   test('runs evenly from 10 cm to the deep value at 0.8 m', () => {
     expect(soilProfile(6, 9)).toEqual([
       { depthM: 0, soilC: 6 },
