@@ -29,6 +29,7 @@ export * from './night/bed-night.ts';
 export type { BedState } from './night/bed-state.ts';
 export * from './night/climate.ts';
 export * from './night/coldest-low.ts';
+export type { EnergyLedger } from './night/energy-ledger.ts';
 export * from './night/exposure.ts';
 export * from './night/night-input.ts';
 export * from './night/night-run.ts';

@@ -92,10 +92,38 @@ export class LongwaveExchange implements EmissionWeights {
   cropFluxWPerM2(skyWPerM2: number): number {
     let flux = this.cropSkyFraction * skyWPerM2;
     for (let i = 0; i < this.faces.length; i++) {
-      const face = this.faces[i] as HeatNode;
-      flux += (this.cropWeights[i] as number) * (face.emissionBaseWPerM2 + face.emissionSlopeWPerM2K * face.nowC);
+      flux += (this.cropWeights[i] as number) * this.emissionWPerM2(i);
     }
     return flux;
+  }
+
+  /**
+   * What the whole bed gains from sky and surroundings, by following the radiation down and up again instead of adding up the faces.
+   *
+   * @param skyWPerM2 - Longwave radiation onto the bed. [W m⁻²]
+   * @param aroundWPerM2 - Emission of the ground around. [W m⁻²]
+   * @returns Net longwave, sides of an arch included. [W m⁻²]
+   */
+  netWPerM2(skyWPerM2: number, aroundWPerM2: number): number {
+    const sides = this.archSurplusFraction * ((skyWPerM2 + aroundWPerM2) / 2 - this.emissionWPerM2(0));
+    const parts = this.path === undefined ? [this.bed] : [this.bed, this.path];
+    return parts.reduce((sum, part) => sum + this.netOfPartWPerM2(part, skyWPerM2), sides);
+  }
+
+  private netOfPartWPerM2({ rungs, places, floorFraction }: LadderPart, skyWPerM2: number): number {
+    setLadderOptics(rungs);
+    for (const [i, rung] of rungs.entries()) {
+      const [upper, lower] = places[i] ?? [0, 0];
+      rung.upperBlackWPerM2 = this.emissionWPerM2(upper);
+      rung.lowerBlackWPerM2 = this.emissionWPerM2(lower);
+    }
+    solveLadder(rungs, skyWPerM2);
+    return floorFraction * (skyWPerM2 - (rungs[0]?.risingWPerM2 ?? 0));
+  }
+
+  private emissionWPerM2(place: number): number {
+    const face = this.faces[place] as HeatNode;
+    return face.emissionBaseWPerM2 + face.emissionSlopeWPerM2K * face.nowC;
   }
 
   private refreshPart(part: LadderPart): void {

@@ -2,6 +2,7 @@ import { type OutsideInstant, outsideAt, type PreparedWeather, preparedWeather }
 import { advance, type Scene, settleStart } from './balance.ts';
 import type { Bed } from './bed.ts';
 import type { BedState } from './bed-state.ts';
+import { type EnergyLedger, energyLedger, groundHeatJPerM2 } from './energy-ledger.ts';
 import { checkedInput, checkedPrepared } from './input-check.ts';
 import { instantsMs, isThere, type Stretch, stretchesOf } from './instants.ts';
 import { bedUnder } from './lay-bed.ts';
@@ -20,6 +21,8 @@ export interface NightRunOptions {
   readonly prepared?: PreparedWeather;
   /** Soil, wall and water at the end of an earlier run, instead of the soil profile. */
   readonly from?: BedState;
+  /** Is told after every step where the heat came from and went to. */
+  readonly onStep?: (ledger: EnergyLedger) => void;
 }
 
 /** Temperatures of a bed at every instant of a run; all arrays have the same length. */
@@ -67,7 +70,7 @@ export function nightRun(input: NightInput, options: NightRunOptions = {}): Nigh
   for (const stretch of stretchesOf(input)) {
     const scene = openScene(input, stretch, outsideAt(weather, stretch.fromMs), carried);
     if (index === 0) note(record, index++, scene, outsideAt(weather, stretch.fromMs));
-    index = runStretch(record, index, scene, stretch, weather);
+    index = runStretch(record, index, scene, stretch, weather, options.onStep);
     carried = bedState(scene.bed, carried);
   }
   return { ...record, end: carried ?? { soilC: [] } };
@@ -80,6 +83,7 @@ function runStretch(
   scene: Scene,
   stretch: Stretch,
   weather: PreparedWeather,
+  onStep: NightRunOptions['onStep'],
 ): number {
   let fromMs = stretch.fromMs;
   let index = firstIndex;
@@ -88,7 +92,9 @@ function runStretch(
     if (atMs > stretch.toMs) break;
     const isDressChanged = dress(scene, fromMs);
     const outside = outsideAt(weather, atMs);
+    const groundBefore = onStep === undefined ? 0 : groundHeatJPerM2(scene.bed);
     advance(scene, outside, (atMs - fromMs) / MS_PER_S, isDressChanged);
+    onStep?.(energyLedger(scene, atMs, groundBefore));
     note(record, index, scene, outside);
     fromMs = atMs;
   }
