@@ -34,19 +34,16 @@ describe('how far off a leaf minimum may be', () => {
     ['high tunnel', ['high-tunnel'], {}, [1.1, 1.3, 1.3], [1.8, 1.9, 1.9]],
     ['fabric in a high tunnel', ['high-tunnel', 'row-cover-medium'], {}, [1.4, 1.6, 1.4], [2.0, 2.1, 1.9]],
     ['with a blanket', ['blanket', 'low-tunnel'], {}, [1.8, 1.8, 1.5], [2.2, 2.2, 2.0]],
-  ])(
-    '%s: the model’s own spread, and near it with a forecast error',
-    (_what, covers, more, alone, together) => {
-      for (const [index, night] of [CLEAR_CALM, HALF, OVERCAST].entries()) {
-        const forecast = { kind: 'forecast', nightsAhead: 0, learnedSdK: 1.5 } as const;
-        expect(sdK(covers, night, more)).toBeGreaterThanOrEqual(alone[index] ?? Number.NaN);
-        expect(sdK(covers, night, more)).toBeLessThanOrEqual((alone[index] ?? Number.NaN) + 0.15);
-        // The table lets about 0.9 of the forecast error through everywhere; its own sensitivities, used here, 0.5 to 1.
-        expect(sdK(covers, night, { ...more, forecast })).toBeLessThanOrEqual((together[index] ?? Number.NaN) + 0.2);
-        expect(sdK(covers, night, { ...more, forecast })).toBeGreaterThanOrEqual((together[index] ?? Number.NaN) - 0.4);
-      }
-    },
-  );
+  ])('%s: the model’s own spread, and near it with a forecast error', (_what, covers, more, alone, together) => {
+    for (const [index, night] of [CLEAR_CALM, HALF, OVERCAST].entries()) {
+      const forecast = { kind: 'forecast', nightsAhead: 0, learnedSdK: 1.5 } as const;
+      expect(sdK(covers, night, more)).toBeGreaterThanOrEqual(alone[index] ?? Number.NaN);
+      expect(sdK(covers, night, more)).toBeLessThanOrEqual((alone[index] ?? Number.NaN) + 0.15);
+      // The table lets about 0.9 of the forecast error through everywhere; its own sensitivities, used here, 0.5 to 1.
+      expect(sdK(covers, night, { ...more, forecast })).toBeLessThanOrEqual((together[index] ?? Number.NaN) + 0.2);
+      expect(sdK(covers, night, { ...more, forecast })).toBeGreaterThanOrEqual((together[index] ?? Number.NaN) - 0.4);
+    }
+  });
 
   test('a low that the asker named carries no forecast error', () => {
     expect(forecastLowSdK(STATED, CLEAR_CALM)).toBe(0);
