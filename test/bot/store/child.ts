@@ -15,7 +15,9 @@ export class Child {
   constructor(program: string, args: readonly string[], environment: Readonly<Record<string, string>> = {}) {
     const file = fileURLToPath(new URL(program, COMPILED));
     if (!existsSync(file)) throw new Error(`${program} is not compiled; "npm run check" does it.`);
-    this.#process = spawn(process.execPath, [file, ...args], { env: { ...process.env, ...environment } });
+    // Node 22 warns that its own SQLite is an experiment.
+    const flags = ['--disable-warning=ExperimentalWarning'];
+    this.#process = spawn(process.execPath, [...flags, file, ...args], { env: { ...process.env, ...environment } });
     this.#process.stdout?.setEncoding('utf8').on('data', (text: string) => {
       this.#output += text;
     });

@@ -109,7 +109,10 @@ export function channelsSpecification(world: World): void {
       ['d', 'e'],
     ]);
     expect(pages[0]?.[1]?.places).toEqual([
-      { latitudeDeg: -33.4, longitudeDeg: homeFacts.longitudeDeg, timeZone: 'Europe/Vienna' },
+      {
+        ...{ latitudeDeg: -33.4, longitudeDeg: homeFacts.longitudeDeg, heightM: homeFacts.heightM },
+        ...{ timeZone: 'Europe/Vienna', since: minute(1) },
+      },
     ]);
     expect(await store.channels.running('e', 2)).toEqual([]);
   });
