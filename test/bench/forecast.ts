@@ -1,5 +1,6 @@
 import { nightWeather } from '../../bot/forecast/night.ts';
 import { readSavedForecast } from '../../bot/forecast/recorded.ts';
+import type { Row } from './row.ts';
 
 const HOURS = 182;
 const RUNS = 100;
@@ -26,7 +27,7 @@ const UNUSED = [
 ];
 
 /** Times reading a full American grid, as large as the service sends it, and making a night of it. */
-export function benchForecast(tell: (line: string) => void): void {
+export function benchForecast(): readonly Row[] {
   const text = fullGrid();
   const night = { sunset: new Date('2026-01-21T23:25:00Z'), sunrise: new Date('2026-01-22T13:45:00Z') };
   const now = new Date('2026-01-20T19:00:00Z');
@@ -34,9 +35,10 @@ export function benchForecast(tell: (line: string) => void): void {
   const reading = timed(() => readSavedForecast(text));
   const forecast = readSavedForecast(text);
   const nights = timed(() => nightWeather(forecast, night, now));
-  tell(
-    `forecast: a full grid of ${Math.round(text.length / 1000)} kB is read in ${reading.toFixed(2)} ms, a night made of it in ${nights.toFixed(2)} ms`,
-  );
+  return [
+    { name: `read a full grid of ${Math.round(text.length / 1000)} kB`, value: reading, unit: 'ms' },
+    { name: 'make a night of it', value: nights, unit: 'ms' },
+  ];
 }
 
 function timed(work: () => unknown): number {
