@@ -25,6 +25,7 @@ import type { HourlyForecast } from '../forecast/forecast.ts';
 import { nightWeather } from '../forecast/night.ts';
 import type { NightWeather } from '../forecast/night-weather.ts';
 import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
+import { SharedNights } from './shared-nights.ts';
 
 /** A garden's night: what each bed comes to and what to do about it. */
 export interface NightOutlook {
@@ -43,6 +44,8 @@ export interface BedOutlook {
 }
 
 const MS_PER_H = 3_600_000;
+/** Within it gardens may share what was worked out: ages of forecasts then differ by nothing worth telling. */
+const SAME_TIME_MS = 600_000;
 const HOURS_PER_WEEK = 168;
 /** With less than a day of weather behind it, the soil is a guess from the days ahead. */
 const FEWEST_PAST_H = 24;
@@ -56,15 +59,43 @@ const WETTING_RAIN_MM = 1;
  * What a night comes to for every bed of a garden.
  *
  * @param now - What time it is; tells past hours from coming ones and how old the forecast is.
+ * @param shared - What gardens before have left, where many are worked out.
  * @throws NightForecastError when the forecast does not carry the night.
  */
-export function nightOutlook(garden: Garden, forecast: HourlyForecast, night: NightSpan, now: Date): NightOutlook {
-  const weather = nightWeather(forecast, night, now);
-  const bench = benchOf(garden, forecast, weather, night, now);
-  const judged = garden.beds.filter(({ plantings }) => plantings.length > 0).map((bed) => judgedBed(bed, bench));
+export function nightOutlook(
+  garden: Garden,
+  forecast: HourlyForecast,
+  night: NightSpan,
+  now: Date,
+  shared: OutlooksShared = new SharedNights(),
+): NightOutlook {
+  const key = benchKey(garden, night, now, shared.numberOf(forecast));
+  const bench = shared.bench(key, () => benchOf(garden, forecast, night, now));
+  const judged = garden.beds
+    .filter(({ plantings }) => plantings.length > 0)
+    .map((bed) =>
+      judgedBed(bed, bench, (keys) => shared.night(bedKey(key, bed, keys), () => nightUnder(bed, keys, bench))),
+    );
   judged.sort((a, b) => harmFraction(b.verdict.worst.odds) - harmFraction(a.verdict.worst.odds));
-  return { garden, night, forecast, weather, beds: withSteps(judged, garden.shed) };
+  return { garden, night, forecast, weather: bench.weather, beds: withSteps(judged, garden.shed) };
 }
+
+/** Everything that a bench is made from; the time counts by a few minutes. */
+function benchKey(garden: Garden, night: NightSpan, now: Date, forecastNumber: number): string {
+  const { latitudeDeg, longitudeDeg, elevationM, exposure } = garden;
+  const time = Math.floor(now.getTime() / SAME_TIME_MS);
+  return [forecastNumber, night.sunset.getTime(), time, latitudeDeg, longitudeDeg, elevationM, exposure].join(' ');
+}
+
+/** Everything that a night under a stack is made from. */
+function bedKey(key: string, bed: GardenBed, keys: readonly CoverKey[]): string {
+  const { covers, frame, soilKind, mulch } = bed;
+  const { leafAreaIndex } = canopyOf(bed);
+  return `${key} ${JSON.stringify([covers, keys, frame, soilKind, mulch, leafAreaIndex])}`;
+}
+
+/** For {@link nightOutlook} where many gardens are worked out. */
+export type OutlooksShared = SharedNights<Bench>;
 
 /** What all beds of the garden share. */
 interface Bench {
@@ -77,7 +108,8 @@ interface Bench {
   soilUnder(covers: readonly CoverKey[]): SoilStart;
 }
 
-function benchOf(garden: Garden, forecast: HourlyForecast, weather: NightWeather, night: NightSpan, now: Date): Bench {
+function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSpan, now: Date): Bench {
+  const weather = nightWeather(forecast, night, now);
   const elevationM = garden.elevationM ?? forecast.gridElevationM ?? 0;
   const site = exposedSite(garden.exposure, { ...garden, elevationM });
   const window = { from: night.sunset, to: new Date(night.sunrise.getTime() + MS_PER_H) };
@@ -116,11 +148,15 @@ interface JudgedBed {
   verdictUnder(keys: readonly CoverKey[]): BedVerdict | undefined;
 }
 
-function judgedBed(bed: GardenBed, bench: Bench): JudgedBed {
+function judgedBed(
+  bed: GardenBed,
+  bench: Bench,
+  nightOf: (keys: readonly CoverKey[]) => BedNight | undefined,
+): JudgedBed {
   const wet = staysOpenToRain(bed.covers) && (bench.weather.summary.rainBeforeFreezeMm ?? 0) >= WETTING_RAIN_MM;
   const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet));
   const verdictUnder = (keys: readonly CoverKey[]) => {
-    const night = nightUnder(bed, keys, bench);
+    const night = nightOf(keys);
     return night && bedVerdict(plantings, keys, night, bench.weather.summary.wind10MPerS);
   };
   const verdict = verdictUnder(bed.covers);
