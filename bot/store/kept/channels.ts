@@ -149,12 +149,18 @@ async function placesByChannel(db: Db, ids: readonly string[]): Promise<Readonly
   const places = new Map<string, SunPlace[]>();
   for (const part of chunks(ids)) {
     const rows = await joinedSites(db)
-      .select(['channel_member.channel_id', 'latitude_deg', 'longitude_deg', 'time_zone'])
+      .select(['channel_member.channel_id', 'channel_member.since_ms', 'latitude_deg', 'longitude_deg'])
+      .select(['height_m', 'time_zone'])
       .where('channel_member.channel_id', 'in', part)
       .execute();
     for (const row of rows) {
-      const place = { latitudeDeg: row.latitude_deg, longitudeDeg: row.longitude_deg, timeZone: row.time_zone };
-      listIn(places, row.channel_id).push(place);
+      listIn(places, row.channel_id).push({
+        latitudeDeg: row.latitude_deg,
+        longitudeDeg: row.longitude_deg,
+        heightM: row.height_m ?? undefined,
+        timeZone: row.time_zone,
+        since: instant(row.since_ms),
+      });
     }
   }
   return places;

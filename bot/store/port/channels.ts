@@ -65,7 +65,11 @@ export interface Garden {
 export interface SunPlace {
   readonly latitudeDeg: number;
   readonly longitudeDeg: number;
+  /** Above the sea, where known. */
+  readonly heightM: number | undefined;
   readonly timeZone: string;
+  /** When the member joined the channel. */
+  readonly since: Date;
 }
 
 export interface ChannelPlaces {
