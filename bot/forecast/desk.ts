@@ -61,7 +61,7 @@ export class Desk implements ForecastDesk {
     const first = await this.#firstGood(order, question, failures);
     if (first === undefined) return this.#stored(question, failures);
     const main = { ...first, notes: [...first.notes, ...fellBack(failures, first.service)] };
-    const late = wish.night !== undefined && startsLate(main, now);
+    const late = wish.night !== undefined && wish.pastKnown !== true && startsLate(main, now);
     const old = isOld(main, now);
     if (!late && !old && wish.compare !== true) return main;
     const rest = order.slice(order.indexOf(main.service) + 1);

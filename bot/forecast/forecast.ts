@@ -158,6 +158,8 @@ export interface ForecastWish {
   readonly night?: ForecastNight;
   /** Ask two services and keep the colder night. */
   readonly compare?: boolean;
+  /** The asker has the hours gone by itself: no second service is asked for them. */
+  readonly pastKnown?: boolean;
 }
 
 /** All services together, which is what commands and jobs use. */

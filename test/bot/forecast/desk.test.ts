@@ -247,3 +247,12 @@ it('tells warnings that are known from those that are not, and from places where
   expect(await front.warningsFor(OMAHA, FIXTURE_NOW)).toEqual({ kind: 'not-covered' });
   expect(await front.warningsFor(BERGEN, FIXTURE_NOW)).toEqual({ kind: 'not-covered' });
 });
+
+it('asks no second service for the hours gone when the asker has them', async () => {
+  const short = good('metno', {}, coolingNight(), FIXTURE_NOW.toISOString());
+  const { front, openmeteo } = desk({ metno: short });
+  await front.forecastFor(BERGEN, FIXTURE_NOW, { night: FIXTURE_NIGHT, pastKnown: true });
+  expect(openmeteo.asked).toBe(0);
+  await front.forecastFor(BERGEN, FIXTURE_NOW, { night: FIXTURE_NIGHT });
+  expect(openmeteo.asked).toBe(1);
+});
