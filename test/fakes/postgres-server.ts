@@ -106,12 +106,18 @@ function freePort(): Promise<number> {
 async function removeLeftOvers(): Promise<void> {
   for (const name of readdirSync(tmpdir())) {
     const owner = Number(FOLDER_NAME.exec(name)?.[1] ?? Number.NaN);
-    if (Number.isNaN(owner) || isAlive(owner)) continue;
-    const folder = join(tmpdir(), name);
-    const pid = serverPid(folder);
-    if (pid !== undefined && servesFrom(pid, folder)) await end(pid);
-    await rm(folder, { recursive: true, force: true });
+    if (!Number.isNaN(owner) && !isAlive(owner)) await removeServer(join(tmpdir(), name)).catch(() => undefined);
   }
+}
+
+/** Leaves everything as it is where the pid may belong to another program by now. */
+async function removeServer(folder: string): Promise<void> {
+  const pid = serverPid(folder);
+  if (pid !== undefined && isAlive(pid)) {
+    if (!servesFrom(pid, folder)) return;
+    await end(pid);
+  }
+  await rm(folder, { recursive: true, force: true });
 }
 
 function serverPid(folder: string): number | undefined {
@@ -123,7 +129,6 @@ function serverPid(folder: string): number | undefined {
   }
 }
 
-/** The pid may belong to another program by now. */
 function servesFrom(pid: number, folder: string): boolean {
   try {
     return execFileSync('ps', ['-o', 'args=', '-p', String(pid)], { encoding: 'utf8' }).includes(folder);

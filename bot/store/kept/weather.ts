@@ -72,8 +72,10 @@ export class KeptWeather implements Weather {
   }
 
   async forget(before: Date): Promise<void> {
-    await this.#db.deleteFrom('cell_hour').where('at_ms', '<', before.getTime()).execute();
-    await this.#db.deleteFrom('cell_forecast').where('fetched_ms', '<', before.getTime()).execute();
+    await this.#db.transaction().execute(async (db) => {
+      await db.deleteFrom('cell_hour').where('at_ms', '<', before.getTime()).execute();
+      await db.deleteFrom('cell_forecast').where('fetched_ms', '<', before.getTime()).execute();
+    });
   }
 }
 
