@@ -1,5 +1,6 @@
 import type { CoverKey } from '../../rules/index.ts';
 import { fabricKey, fabricWeightNear, isFabric } from './fabric-weight.ts';
+import { isLyingSnow } from './lying-snow.ts';
 import type { Weight } from './sense.ts';
 import { isCue, isMark, type Span, senseOf } from './span.ts';
 import { isPlural } from './temperature-numbers.ts';
@@ -22,6 +23,9 @@ export interface CoverMention {
 
 const MOST_LAYERS = 6;
 
+/** More covers than any question names; bounds the work on a text that names nothing else. */
+const MOST_MENTIONS = 40;
+
 /** Kinds that come in layers; of frames, high tunnels, hoops and jugs there is one to a bed. */
 const LAYERED: ReadonlySet<CoverKey> = new Set<CoverKey>([
   'row-cover',
@@ -40,7 +44,7 @@ const LAYERED: ReadonlySet<CoverKey> = new Set<CoverKey>([
 
 /** Every cover named, in the order of the text; one that is named again is the same one. */
 export function coverMentions(spans: readonly Span[]): readonly CoverMention[] {
-  const all = allMentions(spans);
+  const all = allMentions(spans).slice(0, MOST_MENTIONS);
   return all.filter((mention, index) => !isNamedBefore(spans, mention, all.slice(0, index)));
 }
 
@@ -61,6 +65,7 @@ function allMentions(spans: readonly Span[]): readonly CoverMention[] {
     if (cover) return mentionsAt(spans, at, cover.key, cover.assumes);
     if (isLitter(spans, at)) return mentionsAt(spans, at, 'leaves');
     if (isLyingSnow(spans, at)) return mentionsAt(spans, at, 'snow');
+    if (isWindowOverBed(spans, at)) return mentionsAt(spans, at, 'cold-frame');
     return isBare(spans, at) ? [{ at, keys: [], denied: false, optional: false, alternative: false }] : [];
   });
 }
@@ -87,13 +92,14 @@ function layers(key: CoverKey, count: number): readonly CoverKey[] {
 /** The words that belong to a cover and stand before it: articles, weights, layers, plain adjectives. */
 function leadAt(spans: readonly Span[], at: number): { readonly span: Span | undefined; readonly layersFrom: number } {
   let from = at - 1;
-  while (at - from <= 4 && belongsToCover(spans[from])) from -= 1;
+  while (at - from <= 4 && (belongsToCover(spans[from]) || spans[from]?.kind === 'unexplained')) from -= 1;
   return { span: spans[from], layersFrom: from + 1 };
 }
 
 export function belongsToCover(span: Span | undefined): boolean {
   if (span === undefined || span.kind === 'mark') return false;
-  if (span.kind === 'number' || isCue(span, 'the', 'mine', 'grams', 'ounces', 'another')) return true;
+  if (span.kind === 'number' || span.plain === 'of' || isCue(span, 'the', 'mine', 'grams', 'ounces', 'another'))
+    return true;
   if (senseOf(span, 'weight') || senseOf(span, 'layers')) return true;
   return span.senses.length > 0 && span.senses.every((sense) => sense.kind === 'ordinary');
 }
@@ -163,10 +169,10 @@ function isLitter(spans: readonly Span[], at: number): boolean {
   );
 }
 
-function isLyingSnow(spans: readonly Span[], at: number): boolean {
-  if (senseOf(spans[at], 'sky')?.sky.snow !== true) return false;
-  const before = isCue(spans[at - 1], 'the') ? spans[at - 2] : spans[at - 1];
-  return isCue(before, 'under', 'covered-with', 'or', 'versus') || isCue(spans[at + 1], 'versus');
+/** "under an old window", "straw bales with a glass door on top". */
+function isWindowOverBed(spans: readonly Span[], at: number): boolean {
+  if (!senseOf(spans[at], 'hazard')?.topics.includes('glass')) return false;
+  return isCue(leadAt(spans, at).span, 'under') || isCue(spans[at + 1], 'on-it', 'over');
 }
 
 function isBare(spans: readonly Span[], at: number): boolean {

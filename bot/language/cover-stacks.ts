@@ -45,7 +45,8 @@ export function stackOf(spans: readonly Span[], mentions: readonly CoverMention[
   const worn = named.filter(({ keys }) => !keys.includes('jugs'));
   const jugs: readonly CoverKey[] = worn.length < named.length ? ['jugs'] : [];
   const relations = worn.slice(1).map((mention, index) => relationTo(spans, worn[index], mention));
-  const inOrder = [...orderSaid(worn, relations), ...jugs];
+  const orders = [true, false].map((overAll) => [...orderSaid(worn, relations, overAll), ...jugs]);
+  const inOrder = orders.find((order) => orderProblem(order) === undefined) ?? orders[1] ?? [];
   if (!relations.includes('unsaid')) {
     if (orderProblem(inOrder) === undefined) return { keys: inOrder, impossible: false };
     if (!relations.includes('outside-loosely')) return { keys: inOrder, impossible: true };
@@ -55,7 +56,7 @@ export function stackOf(spans: readonly Span[], mentions: readonly CoverMention[
   return { keys, impossible: orderProblem(keys) !== undefined };
 }
 
-/** A bed has one frame and one high tunnel: "a cold frame with a polycarbonate lid", "a low tunnel with plastic". */
+/** A bed has one frame, one high tunnel, one litter: "a cold frame with a polycarbonate lid", "a low tunnel with plastic". */
 function oneOfAKind(mentions: readonly CoverMention[]): readonly CoverMention[] {
   const kept: CoverMention[] = [];
   for (const mention of mentions) {
@@ -72,6 +73,8 @@ function structureOf({ keys, assumes }: CoverMention): string | undefined {
   const key = keys[0] ?? '';
   if (key.startsWith('cold-frame')) return 'frame';
   if (key.startsWith('high-tunnel')) return 'high tunnel';
+  if (key === 'straw' || key === 'leaves') return 'litter';
+  if (key === 'snow') return 'snow';
   return key.startsWith('low-tunnel') && (assumes !== undefined || keys.length === 1) ? 'low tunnel' : undefined;
 }
 
@@ -90,13 +93,19 @@ function withoutConsumedHoops(mentions: readonly CoverMention[]): readonly Cover
   return mentions.map((mention) => (mention.keys.includes('hoops') ? { ...mention, keys: ['low-tunnel'] } : mention));
 }
 
-function orderSaid(mentions: readonly CoverMention[], relations: readonly Relation[]): readonly CoverKey[] {
+/** What lies outside of the one named before it lies over all so far, or (`overAll` false) over that one alone. */
+function orderSaid(
+  mentions: readonly CoverMention[],
+  relations: readonly Relation[],
+  overAll: boolean,
+): readonly CoverKey[] {
   let order: CoverKey[] = [];
   let previousAt = 0;
   let previousLayers = 0;
   for (const [index, { keys }] of mentions.entries()) {
     const isOutside = relations[index - 1]?.startsWith('outside') ?? false;
-    const at = isOutside ? previousAt : previousAt + previousLayers;
+    const outside = overAll ? 0 : previousAt;
+    const at = isOutside ? outside : previousAt + previousLayers;
     order = order.toSpliced(at, 0, ...keys);
     previousAt = at;
     previousLayers = keys.length;

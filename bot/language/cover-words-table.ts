@@ -189,7 +189,7 @@ export const OTHER_COVER_WORDS =
   'shade cloth, shadecloth, carpet, rug, wood chips, woodchips, wood chip, bark mulch, sawdust, compost, trash bag, trash bags, garbage bag, garbage bags, ' +
   'bin bag, bin bags, pine branches, evergreen boughs, pine boughs, spruce boughs, polystyrene, styrofoam, foam board, foam, ' +
   'insect netting, bird netting, netting, insect mesh, mesh, plastic bottle, plastic bottles, ' +
-  'cut off bottles, laundry basket, bin, tote, plastic tub, grass clippings, wool fleece, sheep wool, sheeps wool, parachute, tent, umbrella';
+  'cut off bottles, laundry basket, bin, tote, plastic tub, grass clippings, wool fleece, sheep wool, sheeps wool, parachute, tent, umbrella, milk jug cloche, milk jug cloches, jug cloche, jug cloches, under milk jugs, under a milk jug, under jugs, under plastic jugs, under gallon jugs, under soda bottles';
 
 /** Weights of fabric in words. */
 export const WEIGHT_WORDS: Readonly<Record<Weight, string>> = {

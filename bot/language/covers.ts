@@ -167,7 +167,10 @@ function unknownCoversIn(spans: readonly Span[]): readonly string[] {
     if (isUnknownLaidOver(spans, at)) return [span.said];
     if (!senseOf(span, 'other-cover')) return [];
     const near = spans.slice(Math.max(0, at - 3), at);
-    const laid = near.some((each) => isCue(each, ...LAYING)) || isCue(spans[at + 1], 'over', 'on-it');
+    const laid =
+      span.plain.startsWith('under') ||
+      near.some((each) => isCue(each, ...LAYING)) ||
+      isCue(spans[at + 1], 'over', 'on-it');
     return laid ? [span.said] : [];
   });
 }

@@ -6,7 +6,7 @@ export const CUE_WORDS = {
   // --- how a question begins
   what: 'what, whats, what is, what are, what kind of, what sort of',
   which: 'which, which one, which ones, which of',
-  how: 'how, hows',
+  how: 'best way to, ways to, way to, how to, easiest way to, cheapest way to, whats the best way, a way to, how, hows',
   when: 'when, what time, by when, by what time, at what time, how early, how late, how soon, how long before, what hour, latest time, earliest time, what time of day, till when, until when, time to',
   should:
     'should, shall, do i need to, do i have to, do we need to, do we have to, must, ought, ought i, had i better, is it worth, worth, do i want to, would you, do i really need to, need i, time i, better to, i need to, must i, do i need',
@@ -58,9 +58,9 @@ export const CUE_WORDS = {
     'put over, lay over, throw over, put on, lay on, pile on, lay, throw, throw on, put, pile, drape, wrap, bundle up, tuck up, tuck in, bring through, gets, get, use, add, stack, pull over, put down, ' +
     'keep, keeps, keeping, rescue, bed down, overnight cover, keep warm, warm, put out, protecting from, put around, toss, toss over, anything on, anything over, something over, something on, reach for, cover them with',
   remedy:
-    'what should i do, what do i do, what can i do, what to do, what must i do, what do we do, what should we do, how do i help, how can i help',
+    'anything i can do, something i can do, anything we can do, what else can i do, what should i do, what do i do, what can i do, what to do, what must i do, what do we do, what should we do, how do i help, how can i help',
   'as-well': 'as well, too, also, in addition, on top of that, on top as well, both',
-  need: 'need, needs, need to, require, requires, want, wants, necessary, needed, required, call for, have to, has to, needing, got to, demand, demands',
+  need: 'do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, call for, have to, has to, needing, got to, demand, demands',
   layers:
     'how many layers, how many covers, how much cover, how thick, how much protection, how many blankets, how many sheets, how many layers of, what protection, which protection, how much insulation, how heavy, how much',
   compare:

@@ -46,18 +46,17 @@ export class PhraseTrie {
     }
   }
 
-  /** Every word of every phrase, with the meanings of the phrases that end in it. */
-  forEachWord(visit: (word: string, senses: readonly Sense[]) => void): void {
-    const walk = (node: Node): void => {
+  /** Every word of every phrase, and whether a phrase that holds it has such a meaning. */
+  forEachWord(isSuch: (sense: Sense) => boolean, visit: (word: string, such: boolean) => void): void {
+    const walk = (node: Node): boolean => {
+      let such = node.senses.some(isSuch);
       for (const [word, next] of node.next) {
-        visit(word, sensesUnder(next));
-        walk(next);
+        const suchBelow = walk(next);
+        visit(word, suchBelow);
+        such ||= suchBelow;
       }
+      return such;
     };
     walk(this.#root);
   }
-}
-
-function sensesUnder(node: Node): readonly Sense[] {
-  return [...node.senses, ...[...node.next.values()].flatMap(sensesUnder)];
 }

@@ -50,7 +50,7 @@ export const STATE_WORDS: readonly StateWords[] = [
     stage: 'mature',
     phrases:
       'mature, mature heads, full size, fullsize, full sized, full grown, fully grown, fullgrown, big heads, large heads, headed up, full heads, mature plants, mature head, old plants, big plants, large plants, ready to harvest, ready to cut, ' +
-      'ready to pick, heading, heading up, harvest size, at harvest, big mature, full head, nearly mature, big old, harvestable size, heads formed, fully headed, matured',
+      'ready to pick, heading up, harvest size, at harvest, big mature, full head, nearly mature, big old, harvestable size, heads formed, fully headed, matured',
   },
   {
     stage: 'baby',

@@ -1,3 +1,4 @@
+import { isLyingSnow } from './lying-snow.ts';
 import { isCue, type Span, senseOf } from './span.ts';
 import type { SaidSky } from './understood.ts';
 
@@ -24,12 +25,10 @@ function isLink(span: Span | undefined): boolean {
   return span?.kind === 'mark' || isCue(span, 'and');
 }
 
-/** "clear the snow", "under the snow". */
+/** "clear the snow", "clear plastic", "under the snow". */
 function isOtherwiseMeant(spans: readonly Span[], at: number): boolean {
-  const span = spans[at];
-  if (span?.plain === 'clear')
-    return isCue(spans[at + 1], 'the', 'mine', 'off') || senseOf(spans[at + 1], 'sky')?.sky.snow === true;
-  if (senseOf(span, 'sky')?.sky.snow !== true) return false;
-  const before = isCue(spans[at - 1], 'the') ? spans[at - 2] : spans[at - 1];
-  return isCue(before, 'under', 'covered-with', 'or', 'versus');
+  if (spans[at]?.plain !== 'clear') return isLyingSnow(spans, at);
+  const next = spans[at + 1];
+  const isDeed = isCue(next, 'the', 'mine', 'off') || senseOf(next, 'sky')?.sky.snow === true;
+  return isDeed || senseOf(next, 'cover') !== undefined;
 }

@@ -51,7 +51,7 @@ function isNamedByWordBefore(spans: readonly Span[], from: number): boolean {
 
 function isCountedByWordAfter(spans: readonly Span[], next: number, value: number): boolean {
   const after = spans[next];
-  if (isCue(after, 'counted', 'hours', 'minutes', 'grams', 'ounces', 'month') || isMark(after, '%', '"', '”'))
+  if (isCue(after, 'counted', 'hours', 'minutes', 'infant', 'grams', 'ounces', 'month') || isMark(after, '%', '"', '”'))
     return true;
   if (senseOf(after, 'layers') || senseOf(after, 'bed')) return true;
   if (isCue(after, 'or') && spans[next + 1]?.value !== undefined) return isCountedByWordAfter(spans, next + 2, value);

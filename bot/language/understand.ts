@@ -123,6 +123,7 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = facts.when && settledWhen(facts.when, asked);
   const sky = readSky(spans);
+  const isCaution = asked === 'caution';
   const mine = beds.mine || (!facts.hasCrop && OF_OWN_BEDS.has(asked) && namesOwn(spans));
   return {
     intent: asked,
@@ -138,7 +139,7 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
     cautionTopics: topics,
     choices: crops.choices,
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
-    ...(problem && { problem }),
+    ...(isCaution ? { unknownCovers: [] } : problem && { problem }),
   };
 }
 

@@ -18,9 +18,10 @@ interface Chunk {
 /** Plants that the table does not hold. `crops` are the places of those that it does. */
 export function unknownPlants(spans: readonly Span[], crops: ReadonlySet<number>): UnknownPlants {
   const chunks = chunksOf(spans).filter(({ from, next }) => !crops.has(from - 1) && !crops.has(next));
-  const listed = chunks.filter((chunk) => chunk.isPlant || isListedWithCrop(spans, crops, chunk));
-  const slotted = chunks.filter((chunk) => !listed.includes(chunk) && isPlantSlot(spans, chunk.from, chunk.next));
-  return { beside: listed.map(({ said }) => said), inSlot: slotted.map(({ said }) => said) };
+  const isListed = (chunk: Chunk) => chunk.isPlant || isListedWithCrop(spans, crops, chunk);
+  const isSlotted = (chunk: Chunk) => !isListed(chunk) && isPlantSlot(spans, chunk.from, chunk.next);
+  const said = (kept: (chunk: Chunk) => boolean) => chunks.filter(kept).map((chunk) => chunk.said);
+  return { beside: said(isListed), inSlot: said(isSlotted) };
 }
 
 /** Runs of words that no vocabulary explains, or that name a plant outside the table. */

@@ -43,9 +43,9 @@ export function buildVocabulary(crops: CropWords): Vocabulary {
     trie.add(wordsOf(phrase), sense);
   }
   for (const word of [...UNIT_NUMBERS.keys(), ...TEN_NUMBERS.keys(), ...OTHER_NUMBERS.keys()]) spelling.know(word);
-  trie.forEachWord((word, senses) => {
+  trie.forEachWord(isWorthCorrecting, (word, such) => {
     spelling.know(word);
-    if (!isOrdinaryWord(word) && senses.some(isWorthCorrecting)) spelling.offer(word);
+    if (such && !isOrdinaryWord(word)) spelling.offer(word);
   });
   return { trie, spelling, crops };
 }

@@ -1,15 +1,9 @@
+import { cropVocabulary } from '../../../bot/language/crop-vocabulary.ts';
 import { understand } from '../../../bot/language/understand.ts';
 import type { Understood } from '../../../bot/language/understood.ts';
-import { buildVocabulary } from '../../../bot/language/vocabulary.ts';
-import { AMBIGUOUS_WORDS, cropNames, GROUP_WORDS, ORDINARY_WORDS } from '../../../rules/index.ts';
 import type { CorpusQuestion, Expected } from './corpus-question.ts';
 
-export const VOCABULARY = buildVocabulary({
-  names: cropNames(),
-  ambiguous: AMBIGUOUS_WORDS,
-  groups: GROUP_WORDS,
-  ordinary: ORDINARY_WORDS,
-});
+export const VOCABULARY = cropVocabulary();
 
 /** A slot of a question that came out otherwise than it must. */
 export interface Miss {
