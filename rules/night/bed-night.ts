@@ -69,6 +69,8 @@ export interface BedNight {
   readonly leafLowC: number;
   readonly leafLowAt: Date;
   readonly airLowC: number;
+  /** Of an unshielded thermometer among the leaves: what a reading is held against. */
+  readonly thermometerLowC: number;
   readonly surfaceLowC: number;
   /** Forecast low at 2 m. */
   readonly screenLowC: number;
@@ -183,6 +185,7 @@ function nightOf(
     leafLowC,
     leafLowAt,
     airLowC: valueAt(run.airC),
+    thermometerLowC: valueAt(run.thermometerC),
     surfaceLowC: valueAt(run.soilSurfaceC),
     screenLowC: valueAt(run.screenC),
     outsideAirLowC: valueAt(run.cropLevelAirC),
