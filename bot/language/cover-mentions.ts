@@ -1,7 +1,6 @@
 import type { CoverKey } from '../../rules/index.ts';
-import { fabricKey, fabricWeightNear, isFabric } from './fabric-weight.ts';
+import { fabricKey, fabricWeightsAt, isFabric } from './fabric-weight.ts';
 import { isLyingSnow } from './lying-snow.ts';
-import type { Weight } from './sense.ts';
 import { isCue, isMark, type Span, senseOf } from './span.ts';
 import { isPlural } from './temperature-numbers.ts';
 import type { Assumption } from './understood.ts';
@@ -78,7 +77,8 @@ function mentionsAt(spans: readonly Span[], at: number, key: CoverKey, assumes?:
     ...(assumes && { assumes }),
   };
   const counts = layersAt(spans, at, before.layersFrom);
-  const weights = weightsAt(spans, at, key);
+  const said = isFabric(key) ? fabricWeightsAt(spans, at) : [];
+  const weights = said.length > 0 ? said : [undefined];
   const stacks = counts.flatMap((count) =>
     weights.map((weight) => layers(weight === undefined ? key : fabricKey(key, weight), count)),
   );
@@ -146,16 +146,6 @@ function layersAfter(
   if (senseOf(spans[at + end + 2], 'cover')) return undefined;
   const count = layerCount(ahead.slice(0, end + 1));
   return count === undefined ? undefined : { count };
-}
-
-/** The weights said of a fabric: none, one, or two where the text leaves a choice ("light or heavy fleece"). */
-function weightsAt(spans: readonly Span[], at: number, key: CoverKey): readonly (Weight | undefined)[] {
-  if (!isFabric(key)) return [undefined];
-  const said = fabricWeightNear(spans, at);
-  const before = spans[at - 2];
-  if (said === undefined || !(isCue(before, 'or') || isCue(before, 'versus'))) return [said];
-  const choice = senseOf(spans[at - 3], 'weight')?.weight;
-  return choice === undefined ? [said] : [choice, said];
 }
 
 /** "leaves" as a mulch, not those of a plant: laid under or over, or weighed against another cover. */

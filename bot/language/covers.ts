@@ -21,7 +21,7 @@ export function readCovers(spans: readonly Span[]): CoversRead {
   const rest = { unknownCovers, ...(walls && { walls }) };
   if (mentions.length === 0)
     return { ...rest, assumptions: [], ...(unknownCovers.length > 0 && { problem: 'unknown-cover' }) };
-  const stacks = alternativesOf(spans, mentions).map((group) => stackOf(spans, group));
+  const stacks = eitherWay(spans, mentions) ?? alternativesOf(spans, mentions).map((group) => stackOf(spans, group));
   const different = differentStacks(stacks);
   const impossible = stacks.some((stack) => stack.impossible);
   const problem = unknownCovers.length > 0 ? 'unknown-cover' : impossible ? 'impossible-stack' : undefined;
@@ -32,6 +32,20 @@ export function readCovers(spans: readonly Span[]): CoversRead {
     assumptions: assumptionsOf(mentions, keys.flat()),
     ...(problem && { problem }),
   };
+}
+
+/** "fleece inside or outside the tunnel": the same two covers, either way round. */
+function eitherWay(spans: readonly Span[], mentions: readonly CoverMention[]): readonly Stack[] | undefined {
+  const [first, second] = mentions;
+  if (first === undefined || second === undefined || mentions.length !== 2) return undefined;
+  const between = spans.slice(first.at + 1, second.at);
+  const or = between.findIndex((span) => isCue(span, 'or'));
+  const asksBoth = [between[or - 1], between[or + 1]].every((span) => isCue(span, 'under', 'over'));
+  if (or < 0 || !asksBoth) return undefined;
+  return [
+    [...second.keys, ...first.keys],
+    [...first.keys, ...second.keys],
+  ].map((keys) => ({ keys, impossible: false }));
 }
 
 function assumptionsOf(mentions: readonly CoverMention[], keys: readonly CoverKey[]): readonly Assumption[] {

@@ -59,9 +59,15 @@ function idOf({ ids, usualId }: CropSense): string | undefined {
 function isNamedCrop(spans: readonly Span[], at: number): boolean {
   const sense = senseOf(spans[at], 'crop');
   if (sense === undefined) return false;
-  if (sense.variety) return !sense.ordinary && !standsBesideCrop(spans, at);
+  if (sense.variety) return isVarietyAlone(spans, at, sense);
   if (sense.ordinary && sense.misspelt && isCue(spans[at + 1], 'under')) return false;
   return !sense.ordinary || (isPlantSlot(spans, at) && !['a', 'an'].includes(spans[at - 1]?.plain ?? ''));
+}
+
+/** A variety stands for its crop, but "sierra" or "music" do not; "little gem" does where a plant is expected. */
+function isVarietyAlone(spans: readonly Span[], at: number, { ordinary }: CropSense): boolean {
+  const isSure = !ordinary || (spans[at]?.plain.includes(' ') === true && isPlantSlot(spans, at));
+  return isSure && !standsBesideCrop(spans, at);
 }
 
 /** "Winterbor kale", "kale (Winterbor)": the crop is named, the variety only says which. */

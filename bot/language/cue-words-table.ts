@@ -4,10 +4,10 @@
  */
 export const CUE_WORDS = {
   // --- how a question begins
-  what: 'what, whats, what is, what are, what kind of, what sort of',
-  which: 'which, which one, which ones, which of',
-  how: 'best way to, ways to, way to, how to, easiest way to, cheapest way to, whats the best way, a way to, how, hows',
-  when: 'when, what time, by when, by what time, at what time, how early, how late, how soon, how long before, what hour, latest time, earliest time, what time of day, till when, until when, time to',
+  what: 'what does, what, whats, what is, what are, what kind of, what sort of',
+  which: 'who, whos, who is, whose, which, which one, which ones, which of',
+  how: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, how well does, how good is, how effective is, how much will, how much warmth, best way to, ways to, way to, how to, easiest way to, cheapest way to, whats the best way, a way to, how, hows',
+  when: 'whens, when is, when are, when, what time, by when, by what time, at what time, how early, how late, how soon, how long before, what hour, latest time, earliest time, what time of day, till when, until when, time to',
   should:
     'should, shall, do i need to, do i have to, do we need to, do we have to, must, ought, ought i, had i better, is it worth, worth, do i want to, would you, do i really need to, need i, time i, better to, i need to, must i, do i need',
   can: 'can, could, may, can i, could i, may i, can we, is it possible to, am i able to',
@@ -30,11 +30,11 @@ export const CUE_WORDS = {
     'too cold, freeze, freezes, freezing, freeze to death, freeze solid, hurt, hurts, harm, harms, damage, damages, damaged, ruin, ruined, wipe out, wiped out, ' +
     'suffer, burn, burned, burnt, leaf burn, nip, nipped, injure, injured, winterkill, winterkilled, perish, croak, get hit, get hammered, had it, knackered, in for it, mush, history, gonna die, curtains, dead meat, finish off, turn to mush, zap, zapped, cold damage, frost damage',
   worry: 'worry, worried, concerned, bothered, nervous, anxious, panic, worry about, concern',
-  risk: 'risk, at risk, risky, danger, in danger, in trouble, trouble, threatened, vulnerable, endangered, odds, chance, chances, likelihood, threat, in jeopardy, most tender, touch and go, on the edge',
+  risk: 'dangerous, deadly, dicey, risk, at risk, risky, danger, in danger, in trouble, trouble, threatened, vulnerable, endangered, odds, chance, chances, likelihood, threat, in jeopardy, most tender, touch and go, on the edge',
 
   // --- limits
   limit:
-    'how cold, how low, how far down, lowest, coldest, minimum, minimum temperature, minimum temp, min temp, what temp, what temperature, what temperatures, at what temp, ' +
+    'how many degrees does, how many degrees will, how many degrees do, how cold, how low, how far down, lowest, coldest, minimum, minimum temperature, minimum temp, min temp, what temp, what temperature, what temperatures, at what temp, ' +
     'at what temperature, at what point, kill temp, killing temp, killing temperature, kill temperature, kill point, cold limit, limit, limits, how hardy, how tough, how frost hardy, how cold hardy, how winter hardy, ' +
     'how much frost, how much cold, how much freezing, how many degrees, frost tolerance, cold tolerance, frost tolerant, cold tolerant, cold hardiness, ' +
     'frost hardiness, hardiness, frost hardy, cold hardy, winter hardy, how hard a frost, how hard a freeze, how tender, hardier, hardiest, hardy, tougher, low temp limit, lowest temp, lowest temperature, ' +
@@ -60,6 +60,7 @@ export const CUE_WORDS = {
   remedy:
     'anything i can do, something i can do, anything we can do, what else can i do, what should i do, what do i do, what can i do, what to do, what must i do, what do we do, what should we do, how do i help, how can i help',
   'as-well': 'as well, too, also, in addition, on top of that, on top as well, both',
+  gain: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, what does, how well does, how good is, how effective is, how much will, how much warmth',
   need: 'do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, call for, have to, has to, needing, got to, demand, demands',
   layers:
     'how many layers, how many covers, how much cover, how thick, how much protection, how many blankets, how many sheets, how many layers of, what protection, which protection, how much insulation, how heavy, how much',
@@ -68,7 +69,7 @@ export const CUE_WORDS = {
   and: 'and, plus, along with, as well as, together with, with also, n, then a, followed by',
   or: 'or, or just, or else, or only, or even, or maybe, or is, or would, or should i use, or a',
   versus:
-    'as good as, as warm as, as much as, the same as, equal to, vs, versus, than, more than, better than, warmer than, do more than, instead of, rather than, compared to, compared with, against, v, as opposed to, over using',
+    'beat, beats, outperform, outperforms, as good as, as warm as, as much as, the same as, equal to, vs, versus, than, more than, better than, warmer than, do more than, instead of, rather than, compared to, compared with, against, v, as opposed to, over using',
   with: 'with, using, plus a, has, wearing, having, got, w',
   without: 'without, no, not under, w/o, minus the, lacking, less the',
   'with-or-without':
@@ -97,7 +98,7 @@ export const CUE_WORDS = {
   lid: 'lid, covers, lids, lights, flap, flaps, door, doors, sides, ends, vent flap, end walls, sidewalls, roll ups, side vents, window',
 
   // --- picking, sowing, the year
-  pick: 'pick, picked, picking, harvest, harvested, harvesting, cut, cutting, bring in, dig, dig up, digging, gather, gathering, pull up, lift and store, bring inside, pick from, harvestable, pull, pulling, dug, crop it, snip, clip',
+  pick: 'need lifting, needs lifting, be lifted, lifting before, pick, picked, picking, harvest, harvested, harvesting, cut, cutting, bring in, dig, dig up, digging, gather, gathering, pull up, lift and store, bring inside, pick from, harvestable, pull, pulling, dug, crop it, snip, clip',
   eat: 'eat, eaten, eating, edible, consume, safe to eat, ok to eat, okay to eat, fit to eat, good to eat, poisonous, toxic, poison, cook with, use in the kitchen, serve',
   frozen:
     'frozen, frosty, frosted, froze, icy, frozen solid, thaw, thaws, thawed, thawing, thaw out, thawed out, defrost, iced over, white with frost, stiff with frost, frost on, frozen stiff, been frozen, got frozen, got frosted, frost bitten, frostbitten, covered in frost',

@@ -1,11 +1,11 @@
 import { type Facts, namesPlant } from './facts.ts';
 import type { IntentRule } from './intent-rule.ts';
-import { isCue } from './span.ts';
+import { isCue, senseOf } from './span.ts';
 
 /** "Blanket or tunnel?" */
 export const COMPARE_COVERS: IntentRule = {
   intent: 'compare-covers',
-  when: [({ optionCount }) => optionCount > 1, asksWhichCoverIsBetter],
+  when: [({ optionCount }) => optionCount > 1, asksWhichCoverIsBetter, asksForGain],
 };
 
 /** "Which cover is better?", before any is named. */
@@ -14,11 +14,20 @@ function asksWhichCoverIsBetter({ says, spans, hasCrop, hasLow }: Facts): boolea
   return says('compare') && says('which', 'what') && namesCovers && !hasCrop && !hasLow;
 }
 
+/** "How much warmer is it under row cover?": that cover against none. */
+export function asksForGain({ says, hasCover, hasCrop, hasLow }: Facts): boolean {
+  return says('gain') && hasCover && !hasCrop && !hasLow && !says('need');
+}
+
 /** "What must I lay over the lettuce?" */
 export const WHAT_COVER: IntentRule = {
   intent: 'what-cover',
-  when: [asksForRemedy, asksForLayers, needsCover, asksWhatToLay],
-  unless: [({ says }) => says('limit', 'worry', 'risk') && !says('need'), (facts) => !namesSomething(facts)],
+  when: [asksForRemedy, asksForLayers, needsCover, asksWhatToLay, asksWhatGoesOver, asksForBestCover],
+  unless: [
+    asksWhichNeedsCover,
+    ({ says }) => says('limit', 'worry', 'risk') && !says('need'),
+    (facts) => !namesSomething(facts),
+  ],
 };
 
 function namesSomething(facts: Facts): boolean {
@@ -47,6 +56,26 @@ function asksWhatToLay(facts: Facts): boolean {
   const isYesNo = isCue(spans[0], 'will', 'can') && !isCue(spans[0], 'should');
   const about = namesPlant(facts) || hasBed || says('it', 'with');
   return covers(facts) && says('what', 'which', 'how') && about && !isYesNo;
+}
+
+/** "What should go over my garlic?" */
+function asksWhatGoesOver({ spans, says, hasCover }: Facts): boolean {
+  const over = spans.some((span, at) => {
+    const next = isCue(spans[at + 1], 'the', 'mine') ? spans[at + 2] : spans[at + 1];
+    return isCue(span, 'over') && (senseOf(next, 'crop') ?? senseOf(next, 'bed')) !== undefined;
+  });
+  return over && says('what', 'which') && !hasCover;
+}
+
+/** "Best cover for spinach at 5F?" */
+function asksForBestCover(facts: Facts): boolean {
+  const namesCovers = facts.spans.some(({ plain }) => plain === 'cover' || plain === 'covers');
+  return facts.says('compare') && namesCovers && namesPlant(facts) && !facts.hasCover;
+}
+
+/** "Which vegetables don't need cover?" asks for the crops. */
+function asksWhichNeedsCover(facts: Facts): boolean {
+  return facts.says('which') && facts.says('garden') && !namesPlant(facts) && !facts.hasBed;
 }
 
 function covers({ says, hasCover }: Facts): boolean {

@@ -33,6 +33,7 @@ export const WHICH_CROPS: IntentRule = {
   intent: 'which-crops',
   when: [
     ({ says }) => says('night-weather'),
+    ({ says, spans }) => says('frost') && spans.some(({ plain }) => COMING.has(plain)),
     ({ says, when }) => says('limit') && when !== undefined,
     ({ says, hasBed, hasCover }) => says('risk', 'worry') && !hasBed && !hasCover,
     asksOfEverything,
@@ -42,6 +43,16 @@ export const WHICH_CROPS: IntentRule = {
   ],
   unless: [namesPlant, isAboutNothing],
 };
+
+const COMING: ReadonlySet<string> = new Set([
+  'coming',
+  'expected',
+  'due',
+  'likely',
+  'forecast',
+  'possible',
+  'on the way',
+]);
 
 function isAboutNothing(facts: Facts): boolean {
   return !namesNight(facts) && !facts.says('garden', 'mine', 'frost', 'night-weather');
@@ -59,7 +70,7 @@ function asksOfEverything(facts: Facts): boolean {
 /** "What dies at 20F?", "which beds need covering?" */
 function asksWhich(facts: Facts): boolean {
   const { says, hasBed } = facts;
-  return says('which', 'what') && asksOfFateOrCover(facts) && !says('it') && !hasBed;
+  return says('which', 'what') && (asksOfFateOrCover(facts) || says('leave')) && !says('it') && !hasBed;
 }
 
 /** "How are my beds looking for tonight?", "is my garden safe?" */
@@ -84,7 +95,7 @@ export const SURVIVE: IntentRule = {
 
 function asksOfPlant(facts: Facts): boolean {
   const asks = asksOfFate(facts) || namesNight(facts) || facts.says('frost', 'frozen');
-  return namesPlant(facts) && (asks || (facts.hasCrop && isFragment(facts)));
+  return namesPlant(facts) && (asks || isFragment(facts));
 }
 
 function asksOfBed(facts: Facts): boolean {

@@ -72,10 +72,13 @@ export const CLOSE: IntentRule = {
   unless: [({ hasLow, hasCrop }) => hasLow && hasCrop],
 };
 
+const SHORT_QUESTION = 8;
+
 function shuts(facts: Facts): boolean {
   const { says, spans } = facts;
   const asksTime = says('when', 'late') || spans.some(({ plain }) => plain.endsWith('time'));
-  const asks = says('should', 'can', 'leave') && (namesCovering(facts) || says('everything'));
+  const isBrief = spans.length <= SHORT_QUESTION;
+  const asks = says('should', 'can', 'leave') && (namesCovering(facts) || says('everything') || isBrief);
   return says('shut') && (asksTime || asks);
 }
 

@@ -1,11 +1,16 @@
 import { type Facts, follows, namesPlant } from './facts.ts';
 import type { IntentRule } from './intent-rule.ts';
-import { isCue, type Span } from './span.ts';
+import { isCue, type Span, senseOf } from './span.ts';
 
 /** "Can I pick the kale this morning?" */
 export const PICK: IntentRule = {
   intent: 'pick',
-  when: [({ says }) => says('eat') && says('frozen', 'frost'), asksToPick],
+  when: [
+    ({ says }) => says('eat') && says('frozen', 'frost'),
+    ({ says, spans }) => says('when') && spans.some(({ plain }) => plain.startsWith('thaw')),
+    asksToPick,
+    asksToLiftRoots,
+  ],
   unless: [({ says }) => says('compare'), ({ spans }) => spans.some(isSowing), isAsideInSurvival],
 };
 
@@ -18,6 +23,14 @@ function asksToPick(facts: Facts): boolean {
   return picks && asks && something;
 }
 
+/** "Should I lift my carrots?": roots are lifted out of the soil, lids off it. */
+function asksToLiftRoots({ spans, says }: Facts): boolean {
+  const lifts = spans.some(
+    ({ plain }, at) => plain.startsWith('lift') && spans.slice(at + 1, at + 3).some((next) => senseOf(next, 'crop')),
+  );
+  return lifts && says('should', 'when', 'can', 'need');
+}
+
 /** "Will lettuce survive 20F if I pick it hard?" */
 function isAsideInSurvival({ hasLow, says }: Facts): boolean {
   return hasLow && says('survive', 'harm') && !says('should', 'when', 'can', 'eat');
@@ -28,7 +41,7 @@ export const SEASON: IntentRule = {
   intent: 'season',
   when: [
     ({ says }) => says('calendar'),
-    ({ says, hasLow }) => says('daylight') && !hasLow,
+    ({ says, hasLow, hasCrop }) => says('daylight') && !(hasLow && hasCrop),
     ({ says, hasLow }) => says('growth') && says('when', 'will') && !hasLow,
     asksToSow,
   ],

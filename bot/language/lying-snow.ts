@@ -9,4 +9,13 @@ export function isLyingSnow(spans: readonly Span[], at: number): boolean {
   return PROTECTING.has(spans[at + 1]?.plain ?? '');
 }
 
-const PROTECTING: ReadonlySet<string> = new Set(['protect', 'protects', 'insulate', 'save', 'saves', 'keep', 'shield']);
+const PROTECTING: ReadonlySet<string> = new Set([
+  'protect',
+  'protects',
+  'insulate',
+  'save',
+  'saves',
+  'keep',
+  'keeps',
+  'shield',
+]);

@@ -46,7 +46,18 @@ function countsPlants(spans: readonly Span[], { from, next, value }: SignedNumbe
 function isNamedByWordBefore(spans: readonly Span[], from: number): boolean {
   const before = spans[from - 1];
   if (senseOf(before, 'bed') || isCue(before, 'zone', 'month') || isMark(before, '#', '$', '£', '€')) return true;
-  return isCue(before, 'and') && spans[from - 2]?.value !== undefined && senseOf(spans[from - 3], 'bed') !== undefined;
+  return isListedBed(spans, from);
+}
+
+const MOST_BEDS_LISTED = 12;
+
+/** The "3" of "beds 1, 2 and 3". */
+function isListedBed(spans: readonly Span[], from: number): boolean {
+  for (let at = from - 1; at > from - 2 * MOST_BEDS_LISTED; at -= 2) {
+    if (senseOf(spans[at], 'bed')) return true;
+    if (!(isCue(spans[at], 'and') || isMark(spans[at], ',', '&')) || spans[at - 1]?.value === undefined) return false;
+  }
+  return false;
 }
 
 function isCountedByWordAfter(spans: readonly Span[], next: number, value: number): boolean {

@@ -40,6 +40,7 @@ function numbersAt(spans: readonly Span[], from: number): TemperaturePhrase | un
   const first = signedNumberAt(spans, from);
   if (first === undefined || countsSomething(spans, first)) return undefined;
   const firstEnd = unitAt(spans, first.next);
+  if (DIFFERENCES.has(spans[firstEnd.next]?.plain ?? '')) return undefined;
   const second = rangeEndAt(spans, firstEnd.next, from);
   const end = second ? unitAt(spans, second.next) : firstEnd;
   const below = belowAt(spans, end.next);
@@ -57,6 +58,20 @@ function numbersAt(spans: readonly Span[], from: number): TemperaturePhrase | un
     afterDash: isMark(spans[from - 1], '-'),
   };
 }
+
+/** "4 degrees colder" is no temperature. */
+const DIFFERENCES: ReadonlySet<string> = new Set([
+  'colder',
+  'warmer',
+  'cooler',
+  'lower',
+  'higher',
+  'more',
+  'less',
+  'warmer than',
+  'colder than',
+  'more than',
+]);
 
 function sureness(spans: readonly Span[], from: number, unit: Unit | undefined, degrees: boolean): number {
   if (unit) return 3;
@@ -83,7 +98,7 @@ function unitAt(spans: readonly Span[], from: number): UnitEnd {
 function rangeEndAt(spans: readonly Span[], from: number, start: number): SignedNumber | undefined {
   const link = spans[from];
   const between = isCue(spans[start - 1], 'between') && isCue(link, 'and');
-  const links = isMark(link, '-', '−', '/') || isCue(link, 'range-to', 'or') || between;
+  const links = isMark(link, '-', '−', '/') || isCue(link, 'range-to') || link?.plain === 'or' || between;
   if (!links) return undefined;
   const second = signedNumberAt(spans, from + 1);
   return second === undefined || countsSomething(spans, second) ? undefined : second;

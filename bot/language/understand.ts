@@ -4,7 +4,7 @@ import { cautionTopics, isCautionQuestion } from './caution-topics.ts';
 import { type CoversRead, readCovers } from './covers.ts';
 import { type CropsRead, readCrops } from './crops.ts';
 import { declined } from './declined.ts';
-import { cuesOf, type Facts } from './facts.ts';
+import { cuesOf, type Facts, namesPlant } from './facts.ts';
 import { continued, continues } from './follow-up.ts';
 import { intentOf } from './intent-rules.ts';
 import { missingFrom } from './missing.ts';
@@ -118,13 +118,17 @@ function isRoof(key: string): boolean {
 }
 
 function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, asked: Intent): Understood {
-  const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = covers;
+  const {
+    assumptions: ofCovers,
+    problem: ofStack,
+    ...coverSlots
+  } = asked === 'compare-covers' ? comparedWithBare(covers) : covers;
   const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = low;
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = facts.when && settledWhen(facts.when, asked);
   const sky = readSky(spans);
   const isCaution = asked === 'caution';
-  const mine = beds.mine || (!facts.hasCrop && OF_OWN_BEDS.has(asked) && namesOwn(spans));
+  const mine = beds.mine || (!namesPlant(facts) && OF_OWN_BEDS.has(asked) && namesOwn(spans));
   return {
     intent: asked,
     asked,
@@ -141,6 +145,12 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
     ...(isCaution ? { unknownCovers: [] } : problem && { problem }),
   };
+}
+
+/** One cover to compare is compared with none. */
+function comparedWithBare(read: CoversRead): CoversRead {
+  const { covers, ...rest } = read;
+  return covers === undefined || covers.length === 0 ? read : { ...rest, options: [covers, []] };
 }
 
 function unknownCropsOf({ unknownCrops, plantLike }: CropsRead, { hasCrop }: Facts): readonly string[] {

@@ -4,9 +4,15 @@ import type { Intent, When } from './understood.ts';
 /** The night or day that a question names: the first that still lies ahead, else the one that is past. */
 export function readWhen(spans: readonly Span[]): When | 'tomorrow' | undefined {
   const said = spans
-    .map((span) => senseOf(span, 'when')?.when ?? tonightWithin(span))
+    .map((span, at) => (isIdleNow(spans, at) ? undefined : (senseOf(span, 'when')?.when ?? tonightWithin(span))))
     .filter((when) => when !== undefined);
   return said.find((when) => when !== 'last-night') ?? said[0];
+}
+
+/** "now dropping to 15": the word only goes on with the tale; "can I pick now?" asks of now. */
+function isIdleNow(spans: readonly Span[], at: number): boolean {
+  const next = spans[at + 1];
+  return spans[at]?.plain === 'now' && next !== undefined && next.kind !== 'mark';
 }
 
 /** "Frost tonight", "tonight's low": longer phrases that name the night too. */
