@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { CAUTION_KEYS, VERDICTS } from '../../rules/index.ts';
 import { drawn } from '../chat/terminal/draw.ts';
 import type { Answered } from '../commands/ask/answered.ts';
-import { withCautions } from '../commands/ask/ask.ts';
+import { withCautions } from '../commands/ask/answered.ts';
 import { PUBLIC_COVER_NAMES, publicCovers } from '../language/public-cover-names.ts';
 import { INTENTS, PROBLEMS, WHENS } from '../language/understood.ts';
 

@@ -98,7 +98,7 @@ function bedKey(key: string, bed: GardenBed, keys: readonly CoverKey[]): string 
 export type OutlooksShared = SharedNights<Bench>;
 
 /** What all beds of the garden share. */
-interface Bench {
+export interface Bench {
   readonly site: NightSite;
   readonly weather: NightWeather;
   readonly window: { readonly from: Date; readonly to: Date };
@@ -108,7 +108,8 @@ interface Bench {
   soilUnder(covers: readonly CoverKey[]): SoilStart;
 }
 
-function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSpan, now: Date): Bench {
+/** Site, weather and soil of one night, for working out any bed there. */
+export function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSpan, now: Date): Bench {
   const weather = nightWeather(forecast, night, now);
   const elevationM = garden.elevationM ?? forecast.gridElevationM ?? 0;
   const site = exposedSite(garden.exposure, { ...garden, elevationM });

@@ -32,3 +32,9 @@ export function toleranceLine(crop: Crop, tolerance: Tolerance, state: string, r
   const part = crop.organ === 'leaf' || crop.judgedBy === 'surface' ? '' : ` (the ${crop.organ})`;
   return `${cropWord(crop, reader)}${part}${state} marks at about ${temperature(tolerance.firstMarkC, reader.units)}; half is lost near ${temperature(tolerance.lt50C, reader.units)}.`;
 }
+
+/** "at 14 °F" for a low that was named, "tonight (14 °F)" for a forecast. */
+export function atWords({ lowC, words }: { readonly lowC: number; readonly words?: string }, reader: Reader): string {
+  const low = temperature(lowC, reader.units);
+  return words === undefined ? `at ${low}` : `${words} (${low})`;
+}

@@ -1,4 +1,4 @@
-import type { CautionKey } from '../../../rules/index.ts';
+import { CAUTIONS, type CautionKey } from '../../../rules/index.ts';
 import type { Reply } from '../../chat/reply.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Reader } from '../../text/reader.ts';
@@ -19,4 +19,11 @@ export interface AskContext {
   readonly now: Date;
   /** The night meant: of the low that was named, or of a forecast. Absent when neither is there. */
   readonly night: AskedNight | undefined;
+}
+
+/** The reply with its cautions in words; safety questions carry theirs in the text already. */
+export function withCautions({ reply, cautions, understood }: Answered): Reply {
+  return understood.intent === 'caution' || cautions.length === 0
+    ? reply
+    : { ...reply, cautions: cautions.map((key) => CAUTIONS[key].text) };
 }

@@ -1,17 +1,20 @@
 import { z } from 'zod';
-import { CAUTIONS } from '../../../rules/index.ts';
 import type { Reply } from '../../chat/reply.ts';
 import type { Press, Request } from '../../chat/request.ts';
 import { cropVocabulary } from '../../language/crop-vocabulary.ts';
 import { understand } from '../../language/understand.ts';
-import { readerOf } from '../../text/reader.ts';
+import type { Understood } from '../../language/understood.ts';
+import { type Reader, readerOf } from '../../text/reader.ts';
 import type { UnitSystem } from '../../text/units.ts';
 import type { ButtonHandler, Command } from '../command.ts';
+import { readerFor } from '../kept-for.ts';
 import type { Services } from '../services.ts';
 import { ANSWER_BUTTON, answerQuestion } from './answer-question.ts';
-import type { Answered } from './answered.ts';
-import { statedNight } from './asked-night.ts';
+import { type Answered, withCautions } from './answered.ts';
+import { COLDEST_ASKED_C, statedNight, WARMEST_ASKED_C } from './asked-night.ts';
 import { Conversations } from './conversations.ts';
+import { ownAnswer } from './own-answer.ts';
+import { ownPlace } from './own-place.ts';
 
 const optionsSchema = z.object({ question: z.string().default('') });
 const conversations = new Conversations();
@@ -45,18 +48,32 @@ export const ASK_CHOICE: ButtonHandler = {
 type Asking = Pick<Request | Press, 'memberId' | 'place' | 'locale' | 'now'>;
 
 async function answerTo(question: string, asking: Asking, services: Services): Promise<Reply> {
-  const member = await services.store?.members.find(asking.memberId);
-  const conversation = `${asking.place.conversationId}/${asking.memberId}`;
-  const previous = conversations.previous(conversation, asking.now);
-  const answered = answerText(question, {
-    locale: asking.locale,
-    now: asking.now,
-    ...(member?.units !== undefined && { units: member.units }),
+  const { memberId, locale, now } = asking;
+  const reader = await readerFor(asking, services);
+  const own = await ownPlace(memberId, services);
+  const conversation = `${asking.place.conversationId}/${memberId}`;
+  const previous = conversations.previous(conversation, now);
+  const understood = understand(question, {
+    vocabulary: cropVocabulary(),
+    units: reader.units,
+    locale,
+    ...(own && { hasPlace: true, hasBeds: own.beds.length > 0, bedNames: own.beds.map(({ name }) => name) }),
     ...(previous && { previous }),
   });
-  conversations.remember(conversation, answered.understood, asking.now);
-  return withCautions(answered);
+  conversations.remember(conversation, understood, now);
+  return own !== undefined && needsOwnPlace(understood)
+    ? ownAnswer({ understood, own, reader, now }, services)
+    : withCautions(answerUnderstood(understood, reader, now));
 }
+
+/** Units without a word about the weather: the answer hangs on the member's own place or beds. */
+function needsOwnPlace({ intent, lowC, beds, problem, missing }: Understood): boolean {
+  if (problem !== undefined || missing !== undefined || lowC !== undefined) return false;
+  const ofBeds = beds.mine || beds.numbers.length > 0 || beds.named.length > 0;
+  return OF_A_NIGHT.has(intent) || (ofBeds && intent === 'which-crops');
+}
+
+const OF_A_NIGHT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'which-crops']);
 
 export interface AskedText {
   readonly locale: string;
@@ -67,23 +84,19 @@ export interface AskedText {
 
 /** Understands and answers one question without any store or forecast. */
 export function answerText(question: string, asked: AskedText): Answered {
-  const vocabulary = cropVocabulary();
   const reader = readerOf(asked.locale, asked.units);
   const understood = understand(question, {
-    vocabulary,
+    vocabulary: cropVocabulary(),
     units: reader.units,
     locale: asked.locale,
     ...(asked.previous && { previous: asked.previous }),
   });
-  const inReach = understood.lowC !== undefined && understood.lowC >= -45 && understood.lowC <= 25;
-  const night =
-    inReach && understood.lowC !== undefined ? statedNight(understood.lowC, understood.sky, asked.now) : undefined;
-  return answerQuestion(understood, vocabulary, { reader, now: asked.now, night });
+  return answerUnderstood(understood, reader, asked.now);
 }
 
-/** The reply with its cautions in words; safety questions carry theirs in the text already. */
-export function withCautions({ reply, cautions, understood }: Answered): Reply {
-  return understood.intent === 'caution' || cautions.length === 0
-    ? reply
-    : { ...reply, cautions: cautions.map((key) => CAUTIONS[key].text) };
+function answerUnderstood(understood: Understood, reader: Reader, now: Date): Answered {
+  const { lowC, sky } = understood;
+  const inReach = lowC !== undefined && lowC >= COLDEST_ASKED_C && lowC <= WARMEST_ASKED_C;
+  const night = inReach ? statedNight(lowC, sky, now) : undefined;
+  return answerQuestion(understood, cropVocabulary(), { reader, now, night });
 }

@@ -14,8 +14,10 @@ export interface AskedNight {
   /** Outside low, as a forecast or a thermometer at 2 m gives it. [°C] */
   readonly lowC: number;
   readonly windMPerS: number;
-  /** What was taken for granted about the night, in the order in which it is told. */
-  readonly assumed: OrdinaryNight['assumed'];
+  /** What was taken for granted about a night of which only the low is known; absent for a forecast night. */
+  readonly assumed?: OrdinaryNight['assumed'];
+  /** Of a forecast night: "tonight", "on Friday night". */
+  readonly words?: string;
   under(bed: BedAsLaid): BedNight | UnsoundOrder;
 }
 

@@ -32,6 +32,7 @@ export function assumedLine(one: Judged, understood: Understood, night: AskedNig
 }
 
 function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Reader): string[] {
+  if (assumed === undefined) return [];
   const wind = windSpeed(assumed.windMPerS, units);
   return [
     ...(sky?.cloud === undefined ? [assumed.sky === 'clear' ? 'clear sky' : `${assumed.sky} sky`] : []),

@@ -4,7 +4,7 @@ import { orderSentence } from '../../text/order-words.ts';
 import { capitalised } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
 import { temperature } from '../../text/units.ts';
-import { oddsLine, underWords } from '../../text/verdict-words.ts';
+import { atWords, oddsLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { type AskedNight, statedNight } from './asked-night.ts';
 import { assumedLine } from './assumed.ts';
@@ -35,7 +35,7 @@ export function compareAnswer(understood: Understood, crops: readonly Crop[], co
   compared.sort((a, b) => b.leafLowC - a.leafLowC);
   const judgedAll = compared.flatMap((each) => each.judged);
   const [first] = judgedAll;
-  const at = temperature(night.lowC, reader.units);
+  const at = atWords(night, reader);
   const [best, second] = compared;
   const tie = best !== undefined && second !== undefined && best.leafLowC - second.leafLowC < 0.5;
   const warmer = underWords(best?.covers ?? [], reader).replace('under ', '');
@@ -44,7 +44,9 @@ export function compareAnswer(understood: Understood, crops: readonly Crop[], co
     judged: judgedAll,
     cautions: [],
     reply: {
-      headline: tie ? `At ${at} they are as good as equal.` : `At ${at} ${warmer} keeps the leaf warmer.`,
+      headline: tie
+        ? `${capitalised(at)} they are as good as equal.`
+        : `${capitalised(at)} ${warmer} keeps the leaf warmer.`,
       sections: [
         { lines: compared.map((each) => row(each, context)) },
         {
@@ -82,5 +84,7 @@ function row({ covers, leafLowC, lightFraction, judged }: Compared, { reader }: 
 function nightLine(night: AskedNight, understood: Understood, { reader }: AskContext): string[] {
   const named =
     understood.lowC === undefined ? `You named no low, so I took ${temperature(night.lowC, reader.units)}. ` : '';
-  return [`${named}Assumed: ${night.assumed.sky} sky, light wind, moist soil of the season.`];
+  return night.assumed === undefined
+    ? []
+    : [`${named}Assumed: ${night.assumed.sky} sky, light wind, moist soil of the season.`];
 }

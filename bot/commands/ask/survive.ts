@@ -14,7 +14,7 @@ import { orderSentence } from '../../text/order-words.ts';
 import { capitalised } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { temperature } from '../../text/units.ts';
-import { oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
+import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
 import { assumedLine, stateWords } from './assumed.ts';
@@ -57,15 +57,15 @@ interface Telling {
 }
 
 function headline({ crop, covers, verdict }: Judged, night: AskedNight, reader: Reader): string {
-  const where = `${underWords(covers, reader)} at ${temperature(night.lowC, reader.units)}`;
+  const where = `${underWords(covers, reader)} ${atWords(night, reader)}`;
   return `${capitalised(cropWord(crop, reader))} ${where}: ${verdict.verdict}.`;
 }
 
 function summary(all: readonly Judged[], night: AskedNight, reader: Reader): string {
   const holding = all.filter(({ verdict }) => verdict.verdict === 'holds').length;
-  const at = temperature(night.lowC, reader.units);
-  if (holding === all.length) return `At ${at} all hold.`;
-  return holding === 0 ? `At ${at} none holds.` : `At ${at} ${holding} of ${all.length} hold.`;
+  const at = capitalised(atWords(night, reader));
+  if (holding === all.length) return `${at} all hold.`;
+  return holding === 0 ? `${at} none holds.` : `${at} ${holding} of ${all.length} hold.`;
 }
 
 function oneInFull(one: Judged, { understood, context, night }: Telling): Section[] {

@@ -12,7 +12,7 @@ import { orderSentence } from '../../text/order-words.ts';
 import { capitalised, list } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
 import { temperature } from '../../text/units.ts';
-import { oddsLine, underWords } from '../../text/verdict-words.ts';
+import { atWords, oddsLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
 import { assumedLine } from './assumed.ts';
@@ -31,7 +31,7 @@ export function whatCoverAnswer(
   const { reader } = context;
   const start = understood.covers ?? [];
   const names = list(crops.map((crop) => cropWord(crop, reader)));
-  const at = temperature(night.lowC, reader.units);
+  const at = atWords(night, reader);
   const state = { hardened: understood.hardened, stage: understood.stage };
   const asItIs: Judged[] = [];
   for (const crop of crops) {
@@ -47,7 +47,7 @@ export function whatCoverAnswer(
       understood,
       judged: asItIs,
       cautions: [],
-      reply: { headline: `${capitalised(names)} at ${at}: ${what}.`, sections: [{ lines: assumed }], private: false },
+      reply: { headline: `${capitalised(names)} ${at}: ${what}.`, sections: [{ lines: assumed }], private: false },
     };
   }
   const hardeningIndex = state.hardened === false || state.stage === 'seedling' ? 0 : 1;
@@ -65,8 +65,8 @@ export function whatCoverAnswer(
   );
   const headline =
     holding[0] === undefined
-      ? `${capitalised(names)} at ${at}: no cover that I know makes it hold. Pick what is ready.`
-      : `${capitalised(names)} at ${at}: holds ${underWords(holding[0].keys, reader)}.`;
+      ? `${capitalised(names)} ${at}: no cover that I know makes it hold. Pick what is ready.`
+      : `${capitalised(names)} ${at}: holds ${underWords(holding[0].keys, reader)}.`;
   return {
     understood,
     judged: holding.length === 0 ? asItIs : judgedBest,

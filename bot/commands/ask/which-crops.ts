@@ -4,7 +4,7 @@ import { orderSentence } from '../../text/order-words.ts';
 import { list } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
 import { temperature } from '../../text/units.ts';
-import { underWords } from '../../text/verdict-words.ts';
+import { atWords, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
 import { assumedLine } from './assumed.ts';
@@ -32,7 +32,7 @@ export function whichCropsAnswer(
   const group = (...words: readonly Judged['verdict']['verdict'][]) =>
     all.filter(({ verdict }) => words.includes(verdict.verdict));
   const holding = group('holds');
-  const where = `${underWords(covers, reader)} at ${temperature(night.lowC, reader.units)}`;
+  const where = `${underWords(covers, reader)} ${atWords(night, reader)}`;
   const sections = [
     { title: 'Hold', lines: named(holding, context) },
     { title: 'On the edge', lines: named(group('on the edge'), context) },

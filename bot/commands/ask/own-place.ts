@@ -1,0 +1,103 @@
+import { bedNight, orderProblem } from '../../../rules/index.ts';
+import type { Credit, Section } from '../../chat/reply.ts';
+import { PlainProblem } from '../../errors.ts';
+import type { When } from '../../language/understood.ts';
+import { type NamedNight, type NightName, namedNight } from '../../outlook/named-night.ts';
+import { benchOf } from '../../outlook/night-outlook.ts';
+import { storedGarden } from '../../outlook/stored-garden.ts';
+import type { Bed } from '../../store/port/beds.ts';
+import type { Site } from '../../store/port/sites.ts';
+import { forecastLine, noteLines } from '../../text/forecast-words.ts';
+import { skyWord } from '../../text/night-words.ts';
+import type { Reader } from '../../text/reader.ts';
+import { temperature, windSpeed } from '../../text/units.ts';
+import type { Services } from '../services.ts';
+import type { AskedNight } from './asked-night.ts';
+
+/** What is known of the asking member: where they garden and what lies there. */
+export interface OwnPlace {
+  readonly site: Site;
+  readonly beds: readonly Bed[];
+}
+
+/** The member's default site with its beds; undefined where nothing is kept or no forecast can be had. */
+export async function ownPlace(memberId: string, services: Services): Promise<OwnPlace | undefined> {
+  const { store, forecasts } = services;
+  if (store === undefined || forecasts === undefined) return undefined;
+  const [site] = await store.sites.list(memberId);
+  return site === undefined ? undefined : { site, beds: await store.beds.list(memberId, site.id) };
+}
+
+export interface ForecastNight {
+  readonly night: AskedNight;
+  /** What the forecast says and how old it is. */
+  readonly section: Section;
+  readonly credits: readonly Credit[];
+}
+
+/** The night that is meant at the member's own site, from the forecast. */
+export async function forecastNight(
+  { site }: OwnPlace,
+  when: When | undefined,
+  reader: Reader,
+  now: Date,
+  services: Services,
+): Promise<ForecastNight> {
+  const { forecasts } = services;
+  const named = namedNight(nightName(when), now, site);
+  if (named === undefined || forecasts === undefined) {
+    throw new PlainProblem('The sun does not set at your site then, so there is no night to reckon with.');
+  }
+  const { latitudeDeg, longitudeDeg, heightM } = site;
+  const place = { latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) };
+  const forecast = await forecasts.forecastFor(place, now, { night: named.span });
+  const bench = benchOf(storedGarden({ site, beds: [], spareCovers: [] }), forecast, named.span, now);
+  const { summary, series, notes } = bench.weather;
+  const { nightsAhead, heightDifferenceM } = bench;
+  const under: AskedNight['under'] = (bed) =>
+    orderProblem(bed.covers) ??
+    bedNight(
+      {
+        site: bench.site,
+        weather: series,
+        soil: bench.soilUnder(bed.covers),
+        bed,
+        window: bench.window,
+        forecast: { kind: 'forecast', nightsAhead, ...(heightDifferenceM !== undefined && { heightDifferenceM }) },
+      },
+      bench.shared,
+    );
+  return {
+    night: { lowC: summary.lowC, windMPerS: summary.wind10MPerS, words: named.words, under },
+    section: {
+      lines: [placeLine(site, named, summary, reader), forecastLine(forecast, now), ...noteLines(notes, reader)],
+    },
+    credits: forecast.credits,
+  };
+}
+
+function placeLine(
+  { name }: Site,
+  { words }: NamedNight,
+  { lowC, cloudFraction, wind10MPerS }: { lowC: number; cloudFraction: number; wind10MPerS: number },
+  { units }: Reader,
+): string {
+  return `At ${name} ${words}: outside low about ${temperature(lowC, units)}, ${skyWord(cloudFraction)}, wind ${windSpeed(wind10MPerS, units)}.`;
+}
+
+function nightName(when: When | undefined): NightName {
+  switch (when) {
+    case 'tomorrow-night':
+      return 'tomorrow';
+    case 'monday':
+    case 'tuesday':
+    case 'wednesday':
+    case 'thursday':
+    case 'friday':
+    case 'saturday':
+    case 'sunday':
+      return when;
+    default:
+      return 'tonight';
+  }
+}
