@@ -62,7 +62,7 @@ function stateLines(state: StateDerivation): readonly string[] {
   return [
     '',
     `${state.state}: ${limits(state.tolerance)} (half range ${state.halfRangeK.toFixed(1)} K, least ${state.leastSdK} K${remarks})`,
-    '  half lost  weight  as read + thermometer + effect + state',
+    '  half lost  weight  as read + thermometer + effect + state + size of plant',
     ...[...state.voices].sort((a, b) => a.lt50C - b.lt50C).map(voiceLine),
     ...unheard.map((bound) => `${voiceLine(bound)} — already allowed for`),
   ];
@@ -72,7 +72,7 @@ function voiceLine(voice: Voice): string {
   const head = `  ${number(voice.lt50C).padStart(9)}  ${voice.weight.toFixed(2).padStart(6)}  `;
   if (voice.row === undefined) return `${head}starting pair of its kind`;
   const { row } = voice;
-  const moves = [voice.thermometerK, voice.effectK, voice.stateK].map((moveK) => signed(moveK)).join(' ');
+  const moves = [voice.thermometerK, voice.effectK, voice.stateK, voice.sizeK].map((moveK) => signed(moveK)).join(' ');
   const note = row.note === '' ? '' : ` (${row.note})`;
   return `${head}${row.effect} ${valueText(row.value)} ${moves} · ${row.source} ${SOURCES[row.source].standing}${note}`;
 }

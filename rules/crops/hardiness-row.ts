@@ -1,11 +1,11 @@
 import type { SourceKey } from '../sources.ts';
 
 /** Where the thermometer of a source stood. */
-export const THERMOMETERS = ['organ', 'screen', 'inside-air', 'row-cover', 'tunnel-and-sheet'] as const;
+export const THERMOMETERS = ['organ', 'screen', 'inside-air', 'row-cover', 'tunnel-and-sheet', 'cold-frame'] as const;
 
 /**
  * `organ`: in the tissue. `screen`: outside low, plant bare. `inside-air`: beside the plant under glass or film.
- * `row-cover`, `tunnel-and-sheet`: outside low, plant under that cover.
+ * `row-cover`, `tunnel-and-sheet`, `cold-frame`: outside low, plant under that cover.
  */
 export type Thermometer = (typeof THERMOMETERS)[number];
 

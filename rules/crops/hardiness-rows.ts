@@ -1166,4 +1166,37 @@ export const HARDINESS_BATCHES: readonly HardinessBatch[] = [
       ['strawberry', 'root', 'hardened', 'first-damage', -8.1, [-9.4, -6.7], 'crown tissue; depends on acclimation'],
     ],
   },
+  // Said among growers, without a source; the milder reading of each, and only as bounds.
+  {
+    source: 'common-practice',
+    authority: 'growers',
+    thermometer: 'row-cover',
+    rows: [
+      [
+        'lettuce',
+        'leaf',
+        'hardened',
+        'first-damage',
+        { colderThanC: -9.4 },
+        undefined,
+        'grown cold, under a frost blanket at an outside low of 15 F: in good order an hour after uncovering',
+      ],
+    ],
+  },
+  {
+    source: 'common-practice',
+    authority: 'growers',
+    thermometer: 'cold-frame',
+    rows: [
+      [
+        'lettuce',
+        'leaf',
+        'hardened',
+        'first-damage',
+        { colderThanC: -11.1 },
+        undefined,
+        'grown cold in a frame, picked in good order after thawing from 12 F; where the thermometer stood is not said, taken as outside',
+      ],
+    ],
+  },
 ];

@@ -10,12 +10,14 @@ interface Step {
 const BARE_LEAF_DEPRESSION_K = 2;
 /** Doubt in that: lists mix still nights with windy ones (`two-thermometers`). [K] */
 export const BARE_LEAF_SD_K = 1;
-/** Leaf below the outside low under a row cover laid on, and under a sheet in a film tunnel (`night-model-covered`). [K] */
+/** Leaf below the outside low under a row cover laid on, under a sheet in a film tunnel, in a glass frame (`night-model-covered`). [K] */
 const ROW_COVER_COLDER_K = 0.3;
 const TUNNEL_AND_SHEET_COLDER_K = -6.1;
-/** Spread of the gain of such covers, fabric and double layer (`two-thermometers`). [K] */
+const COLD_FRAME_COLDER_K = -3.2;
+/** Spread of the gain of such covers: fabric, double layer, frame (`two-thermometers`). [K] */
 const ROW_COVER_SD_K = 0.7;
 const TUNNEL_AND_SHEET_SD_K = 1.5;
+const COLD_FRAME_SD_K = 2;
 
 const STEPS: Readonly<Record<Thermometer, Step>> = {
   organ: { colderK: 0, sdK: 0 },
@@ -26,6 +28,7 @@ const STEPS: Readonly<Record<Thermometer, Step>> = {
     colderK: TUNNEL_AND_SHEET_COLDER_K,
     sdK: Math.hypot(BARE_LEAF_SD_K, TUNNEL_AND_SHEET_SD_K),
   },
+  'cold-frame': { colderK: COLD_FRAME_COLDER_K, sdK: Math.hypot(BARE_LEAF_SD_K, COLD_FRAME_SD_K) },
 };
 
 /** A row as a temperature of the organ. */

@@ -4,6 +4,7 @@ import type { CropTraits } from './crop-traits.ts';
 import { HARDINESS_ROWS } from './hardiness-list.ts';
 import type { Authority, HardinessRow } from './hardiness-row.ts';
 import { organReading } from './organ-reading.ts';
+import { plantSize } from './plant-size-table.ts';
 import { setAsideReason } from './set-aside-table.ts';
 import { type Spacing, spacing, startingLt50C } from './spacing.ts';
 import { STARTING_PAIRS, type StartingPair } from './starting-pairs-table.ts';
@@ -25,6 +26,9 @@ const STARTING_WEIGHT = 1;
 /** Least spreads: hardy, tender, and either where only memory or one source speaks (`tolerance-weights`). [K] */
 const LEAST_SD_K = { hardy: { known: 1.5, thin: 2.5 }, tender: { known: 1, thin: 1.5 } } as const;
 
+/** From big or small plants to ordinary ones: what a big head or a small rosette counts for tonight, undone (`circumstance-steps`). [K] */
+const TO_ORDINARY_K = { big: -1.5, small: 1.5 } as const;
+
 /** A crop spread wider than this is several varieties; no answer gets better by saying so twice (`tolerance-weights`). [K] */
 const MOST_SD_K = 3.5;
 
@@ -36,10 +40,11 @@ export interface Voice {
   readonly row?: HardinessRow;
   /** As a temperature of the organ, before it was moved to the same effect and state. [°C] */
   readonly organC: number;
-  /** Moves from the source's reading: thermometer, effect, unknown state. [K] */
+  /** Moves from the source's reading: thermometer, effect, unknown state, big or small plants. [K] */
   readonly thermometerK: number;
   readonly effectK: number;
   readonly stateK: number;
+  readonly sizeK: number;
   /** Where it puts the median lethal temperature. [°C] */
   readonly lt50C: number;
   readonly sdK: number;
@@ -74,12 +79,12 @@ export interface CropDerivation {
  * @returns The tolerances with every row that spoke, its weight and its moves, and every row set aside.
  *
  * @remarks
- * Rows are turned into temperatures of the organ, moved to the median lethal temperature of the state, and weighed by
- * authority; the sources' weighted median is the default, half the weighted interquartile range its spread. One source
+ * Rows are turned into temperatures of the organ, moved to the median lethal temperature of the state and of ordinary plants, and
+ * weighed by authority; the sources' weighted median is the default, half the weighted interquartile range its spread. One source
  * has one voice, shared among its rows. A plant of unknown state is taken as half hardened. A bound ("alive at") joins
  * only where it is colder than what the rest say, so it never makes a crop look more tender.
  *
- * @see tolerance-weights, starting-pairs, two-thermometers (judgement)
+ * @see tolerance-weights, starting-pairs, two-thermometers, circumstance-steps (judgement)
  */
 export function derivedTolerance(traits: CropTraits): CropDerivation {
   const rows = HARDINESS_ROWS.filter((row) =>
@@ -153,6 +158,8 @@ function voiceOf(row: HardinessRow, context: VoiceContext): Voice {
   const effectK = reading.aliveThere ? boundMoveK(row, context.gaps) : effectMoveK(row, context.gaps);
   const unknown = row.state === 'any' && row.effect !== 'freezing-point' && context.pair.hardened !== undefined;
   const stateK = unknown && !reading.aliveThere ? halfHardenedMoveK(context) : 0;
+  const size = plantSize(row);
+  const sizeK = size === undefined ? 0 : TO_ORDINARY_K[size];
   const weight =
     (AUTHORITY_WEIGHT[row.authority] *
       (SOURCES[row.source].standing === 'READ' ? 1 : MEMORY_SHARE) *
@@ -164,7 +171,8 @@ function voiceOf(row: HardinessRow, context: VoiceContext): Voice {
     thermometerK: reading.stepK,
     effectK,
     stateK,
-    lt50C: reading.organC + effectK + stateK,
+    sizeK,
+    lt50C: reading.organC + effectK + stateK + sizeK,
     sdK: reading.sdK,
     weight,
     bound: reading.aliveThere,
@@ -203,6 +211,7 @@ function startingVoice(line: readonly [number, number]): Voice {
     thermometerK: 0,
     effectK: 0,
     stateK: 0,
+    sizeK: 0,
     lt50C,
     sdK: 0,
     weight: STARTING_WEIGHT,

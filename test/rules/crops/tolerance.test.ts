@@ -2,10 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { CROP_TRAITS } from '../../../rules/crops/crop-traits-table.ts';
 import { CROPS, cropById, derivation } from '../../../rules/crops/crops.ts';
 import { HARDINESS_ROWS } from '../../../rules/crops/hardiness-list.ts';
+import { plantSize, SIZED_ROWS } from '../../../rules/crops/plant-size-table.ts';
 import { SET_ASIDE, setAsideReason } from '../../../rules/crops/set-aside-table.ts';
 import { spacing, startingLt50C } from '../../../rules/crops/spacing.ts';
 import { STARTING_PAIRS } from '../../../rules/crops/starting-pairs-table.ts';
 import { SOURCES } from '../../../rules/sources.ts';
+import { adjusted } from '../../../rules/verdict/circumstances.ts';
 
 /** Sums of decimals. [K] */
 const ROUNDING_K = 1e-9;
@@ -113,4 +115,42 @@ test('limits lie 3 K and 1 K apart, and closer where the starting pair is closer
 test('a crop is found by its key and by nothing else', () => {
   expect(cropById('spinach')?.name.american).toBe('spinach');
   expect(cropById('constructor')).toBeUndefined();
+});
+
+describe('a source that means big or small plants', () => {
+  test('is marked so by words that stand in its row', () => {
+    for (const { source, crop, noted, size } of SIZED_ROWS) {
+      const rows = HARDINESS_ROWS.filter(
+        (row) => row.source === source && row.crop === crop && row.note.includes(noted),
+      );
+      expect([crop, rows.map(plantSize)]).toEqual([crop, [size]]);
+    }
+  });
+
+  test('speaks for ordinary plants 1.5 K hardier than big ones and 1.5 K more tender than small ones', () => {
+    const voices = [...derivation('lettuce').hardened.voices, ...derivation('spinach').hardened.voices];
+    const sized = voices.filter(({ row }) => row !== undefined && plantSize(row) !== undefined);
+    expect(sized.map(({ sizeK }) => sizeK).sort()).toEqual([-1.5, -1.5, 1.5]);
+    for (const { lt50C, organC, effectK, stateK, sizeK } of sized) {
+      expect(lt50C).toBeCloseTo(organC + effectK + stateK + sizeK, 9);
+    }
+  });
+
+  test('gives back its own figure when the big plant is the one in the bed', () => {
+    const lettuce = cropById('lettuce');
+    if (lettuce === undefined) throw new Error('lettuce is a crop');
+    const big = adjusted(lettuce.hardened, ['mature-head']);
+    expect(big.lt50C - lettuce.hardened.lt50C).toBeCloseTo(1.5, 9);
+  });
+});
+
+test('what growers say without a source counts only as a bound, and half as much as a remembered list', () => {
+  const said = CROPS.flatMap(({ id }) => derivation(id).hardened.voices).filter(
+    ({ row }) => row?.source === 'common-practice',
+  );
+  expect(said.length).toBeGreaterThan(0);
+  for (const { bound, weight } of said) {
+    expect(bound).toBe(true);
+    expect(weight).toBeLessThanOrEqual(0.5);
+  }
 });
