@@ -59,7 +59,7 @@ function headline({ outlook, reader, nightWords }: OutlookTelling): string {
 }
 
 /** Even the cold end of every bed's range stays above freezing. */
-function isFrostless({ beds }: NightOutlook): boolean {
+export function isFrostless({ beds }: NightOutlook): boolean {
   return beds.every(({ verdict }) => verdict.night.leafLowC - EIGHTY_PERCENT_Z * verdict.night.spread.sdK > 0);
 }
 
@@ -73,7 +73,7 @@ function officialSection(official: OfficialWarnings, { outlook, reader }: Outloo
   return lines.length === 0 ? undefined : { title: 'Official warning, which comes first', lines };
 }
 
-function officialLine(warning: OfficialWarning, timeZone: string, reader: Reader): string {
+export function officialLine(warning: OfficialWarning, timeZone: string, reader: Reader): string {
   const until = `${shortDay(warning.until, timeZone)}, ${clockTime(warning.until, timeZone, reader.units === 'us')}`;
   return `${warning.event} until ${until} (${warning.sender}): ${warning.url}`;
 }
@@ -128,7 +128,7 @@ function fineSection({ outlook, reader }: OutlookTelling): Section | undefined {
 }
 
 /** The low that the worst planting is judged by, with its range. */
-function lowLine({ night, worst }: BedVerdict, reader: Reader): string {
+export function lowLine({ night, worst }: BedVerdict, reader: Reader): string {
   const what = worst.planting.crop.judgedBy === 'surface' ? 'Soil surface low' : 'Leaf low';
   return `${what} ${temperatureWithRange(worst.organLowC, night.spread.sdK, reader.units)}.`;
 }
@@ -139,11 +139,11 @@ function capped(plantings: readonly PlantingVerdict[], reader: Reader): string {
   return words.length <= 3 ? list(words) : `${words.slice(0, 2).join(', ')} and ${words.length - 2} more`;
 }
 
-function isCovered(covers: readonly CoverKey[]): boolean {
+export function isCovered(covers: readonly CoverKey[]): boolean {
   return covers.some(isCover);
 }
 
-function cautionsOf({ beds, weather }: NightOutlook): readonly CautionKey[] {
+export function cautionsOf({ beds, weather }: NightOutlook): readonly CautionKey[] {
   const covers = new Set(beds.flatMap(({ bed, step }) => (step.kind === 'add' ? step.keys : bed.covers)));
   const { gustMaxMPerS, newSnowM, snowDepthM } = weather.summary;
   const crops = beds.flatMap(({ verdict }) => verdict.plantings.map(({ planting }) => planting.crop));
