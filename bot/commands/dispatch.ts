@@ -1,6 +1,7 @@
 import type { Reply } from '../chat/reply.ts';
 import type { Press, Request } from '../chat/request.ts';
 import { PlainProblem } from '../errors.ts';
+import { StoreProblem } from '../store/store-problem.ts';
 import type { Action, ButtonHandler, Command } from './command.ts';
 import type { Services } from './services.ts';
 
@@ -18,7 +19,8 @@ export function actionOf(
 export async function answer(request: Request, services: Services, commands: readonly Command[]): Promise<Reply> {
   const action = actionOf(request, commands);
   if (action === undefined) return refusal(`There is no command "${request.command}". Try help.`);
-  if (action.managersOnly === true && !request.mayManageChannel) {
+  // A person's own direct messages are that person's to manage.
+  if (action.managersOnly === true && !request.mayManageChannel && request.place.kind === 'channel') {
     return refusal('Only members who may manage this server can change its warnings.');
   }
   return guarded(request.memberId, services, () => action.run(request, services));
@@ -43,11 +45,19 @@ async function guarded(memberId: string, services: Services, work: () => Promise
     return await work();
   } catch (error) {
     if (error instanceof PlainProblem) return refusal(error.message);
+    if (error instanceof StoreProblem) return storeRefusal(error, services);
     services.log.error({ err: error }, 'a command failed');
     return refusal(
       'Something went wrong on my side, and I have noted it. Nothing you saved was lost. Please try again.',
     );
   }
+}
+
+/** What the person can put right is told; what the host must put right is logged, in words that hold no value. */
+function storeRefusal({ code, message }: StoreProblem, { log }: Services): Reply {
+  if (code === 'name-taken' || code === 'not-found' || code === 'bad-value') return refusal(message);
+  log.error({ code }, `the store failed: ${message}`);
+  return refusal('I cannot reach my notes just now, so nothing was changed. Please try again in a minute.');
 }
 
 /** A private reply that says why something was not done. */

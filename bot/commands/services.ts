@@ -1,7 +1,10 @@
 import type { Logger } from 'pino';
+import type { ChannelPoster } from '../chat/channel-poster.ts';
+import type { Reply } from '../chat/reply.ts';
 import type { Clock } from '../clock.ts';
 import type { ForecastDesk } from '../forecast/forecast.ts';
 import type { Store } from '../store/store.ts';
+import type { Reader } from '../text/reader.ts';
 import type { Allowance } from './allowance.ts';
 
 /** What commands may use of the world; each is a port. */
@@ -13,4 +16,8 @@ export interface Services {
   readonly store?: Store;
   /** Absent where no live forecast may be asked for. */
   readonly forecasts?: ForecastDesk;
+  /** Absent where there are no channels. */
+  readonly poster?: ChannelPoster;
+  /** A made-up night, shown to who has no garden here yet where no account is needed to try the program. */
+  readonly sample?: (reader: Reader) => Reply;
 }

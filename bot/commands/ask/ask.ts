@@ -16,7 +16,7 @@ import { Conversations } from './conversations.ts';
 import { ownAnswer } from './own-answer.ts';
 import { ownPlace } from './own-place.ts';
 
-const optionsSchema = z.object({ question: z.string().default('') });
+const optionsSchema = z.object({ question: z.string().catch('') });
 const conversations = new Conversations();
 
 export const ASK: Command = {

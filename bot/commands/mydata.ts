@@ -1,0 +1,63 @@
+import { z } from 'zod';
+import type { Reply } from '../chat/reply.ts';
+import { PlainProblem } from '../errors.ts';
+import type { Store } from '../store/store.ts';
+import type { ButtonHandler, Command } from './command.ts';
+import { storeOf } from './kept-for.ts';
+import { checkedOptions, maybe, yesNo } from './options.ts';
+
+const ERASE_ID = 'erase-all-of-mine';
+const NOTHING_KEPT = 'I keep nothing about you.';
+
+export const MYDATA: Command = {
+  name: 'mydata',
+  description: 'What I keep about you: take it along, or have it erased',
+  actions: {
+    export: {
+      description: 'Gives you all that I keep about you, as a file',
+      example: 'mydata export',
+      options: [],
+      private: true,
+      async run({ memberId }, services) {
+        const kept = await storeOf(services).exportMember(memberId);
+        if (kept === undefined) throw new PlainProblem(NOTHING_KEPT);
+        return {
+          headline: 'This is all that I keep about you.',
+          sections: [{ lines: ['It tells where you grow: keep it to yourself.'] }],
+          files: [{ name: 'eiderdown-mydata.json', bytes: Buffer.from(`${JSON.stringify(kept, undefined, 2)}\n`) }],
+          private: true,
+        };
+      },
+    },
+    erase: {
+      description: 'Erases all that I keep about you, for good',
+      example: 'mydata erase',
+      options: [{ name: 'sure', description: 'Yes: at once, without asking again', kind: 'yes-no' }],
+      private: true,
+      async run(request, services) {
+        const store = storeOf(services);
+        const { sure } = checkedOptions(request, z.object({ sure: maybe(yesNo('sure')) }));
+        if (sure === true) return erased(store, request.memberId);
+        if ((await store.members.find(request.memberId)) === undefined) throw new PlainProblem(NOTHING_KEPT);
+        return {
+          headline: 'Erase your sites, beds, shed and readings, and leave every channel’s warnings?',
+          sections: [{ lines: ['It cannot be undone. Press the button, or give the command again with sure:yes.'] }],
+          buttons: [{ id: ERASE_ID, label: 'Erase it all' }],
+          private: true,
+        };
+      },
+    },
+  },
+};
+
+export const ERASE_BUTTON: ButtonHandler = {
+  prefix: ERASE_ID,
+  private: true,
+  press: async ({ memberId }, services) => erased(storeOf(services), memberId),
+};
+
+async function erased(store: Store, memberId: string): Promise<Reply> {
+  const wasKept = await store.eraseMember(memberId);
+  if (!wasKept) throw new PlainProblem(NOTHING_KEPT);
+  return { headline: 'Erased: I keep nothing about you any more.', sections: [], private: true };
+}

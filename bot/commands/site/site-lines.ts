@@ -1,0 +1,22 @@
+import { nightFrom } from '../../../rules/index.ts';
+import type { Site } from '../../store/port/sites.ts';
+import { capitalised } from '../../text/phrases.ts';
+import type { Reader } from '../../text/reader.ts';
+import { clockTime, deadline } from '../../text/times.ts';
+import { coordinateWords, EXPOSURE_WORDS, heightWords } from './place-words.ts';
+
+/** A site told back, with tonight's times as a check that it lies where it should. For the member alone. */
+export function siteLines(site: Site, reader: Reader, now: Date): string[] {
+  return [
+    `${coordinateWords(site)}, ${heightWords(site.heightM, reader)}.`,
+    `${capitalised(EXPOSURE_WORDS[site.exposure])}. Clock of ${site.timeZone.replaceAll('_', ' ')}.`,
+    sunLine(site, reader, now),
+  ];
+}
+
+function sunLine({ latitudeDeg, longitudeDeg, timeZone }: Site, { units }: Reader, now: Date): string {
+  const night = nightFrom(now, latitudeDeg, longitudeDeg);
+  if (night === undefined) return 'The sun does not set there at this time of the year.';
+  const twelveHour = units === 'us';
+  return `The sun sets there at ${clockTime(night.sunset, timeZone, twelveHour)}; covers are shut by ${deadline(night.shutBy, timeZone, twelveHour)}.`;
+}

@@ -1,0 +1,123 @@
+import type { Reply, Section } from '../../chat/reply.ts';
+import { PlainProblem } from '../../errors.ts';
+import type { ForecastDesk } from '../../forecast/forecast.ts';
+import { type NamedNight, type NightName, namedNight } from '../../outlook/named-night.ts';
+import { type NightOutlook, nightOutlook } from '../../outlook/night-outlook.ts';
+import { storedGarden } from '../../outlook/stored-garden.ts';
+import type { Bed } from '../../store/port/beds.ts';
+import type { Site } from '../../store/port/sites.ts';
+import type { Store } from '../../store/store.ts';
+import { outlookReply } from '../../text/outlook-reply.ts';
+import { counted } from '../../text/phrases.ts';
+import type { Reader } from '../../text/reader.ts';
+import { coveredButton } from './covered.ts';
+
+const NO_SERVICE = 'I cannot look up a forecast: who runs me has to set FORECAST_CONTACT first.';
+
+export interface OwnNightsWish {
+  readonly sites: readonly Site[];
+  readonly night: NightName;
+  readonly reader: Reader;
+  readonly now: Date;
+}
+
+interface SiteNight {
+  readonly site: Site;
+  readonly beds: readonly Bed[];
+  readonly night: NamedNight;
+  readonly outlook: NightOutlook;
+  readonly reply: Reply;
+  readonly markedBeds: number;
+}
+
+/** A night at a member's own sites, and what to do about it. One site without a forecast does not silence the others. */
+export async function ownNightsReply(
+  wish: OwnNightsWish,
+  store: Store,
+  forecasts: ForecastDesk | undefined,
+): Promise<Reply> {
+  if (forecasts === undefined) throw new PlainProblem(NO_SERVICE);
+  const asked = wish.sites.map((site) => siteNight(site, wish, store, forecasts));
+  const [only, ...others] = await Promise.allSettled(asked);
+  if (only !== undefined && others.length === 0) return oneSite(settledValue(only));
+  const outcomes = only === undefined ? [] : [only, ...others];
+  return severalSites(outcomes.map((outcome, index) => ({ outcome, name: wish.sites[index]?.name ?? '' })));
+}
+
+async function siteNight(site: Site, wish: OwnNightsWish, store: Store, forecasts: ForecastDesk): Promise<SiteNight> {
+  const { now, reader } = wish;
+  const night = namedNight(wish.night, now, site);
+  if (night === undefined) {
+    throw new PlainProblem(`${site.name}: the sun does not set there then, so there is no night to reckon with.`);
+  }
+  const { memberId, latitudeDeg, longitudeDeg, heightM } = site;
+  const place = { latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) };
+  const [beds, spareCovers, forecast, official] = await Promise.all([
+    store.beds.list(memberId, site.id),
+    store.shed.list(memberId),
+    forecasts.forecastFor(place, now, { night: night.span }),
+    forecasts.warningsFor(place, now),
+  ]);
+  const outlook = nightOutlook(storedGarden({ site, beds, spareCovers }), forecast, night.span, now);
+  const ids = beds.map(({ id }) => id);
+  const marked = await store.covered.marked(ids, night.day);
+  const reply = outlookReply({ outlook, official, reader, now, nightWords: night.words });
+  return { site, beds, night, outlook, reply, markedBeds: marked.size };
+}
+
+function oneSite(at: SiteNight): Reply {
+  const { reply, site, night } = at;
+  const buttons = needsHands(at) ? [coveredButton(night.day, site.id)] : [];
+  return { ...reply, sections: [...reply.sections, ...ownLines(at)], buttons };
+}
+
+function severalSites(nights: readonly { outcome: PromiseSettledResult<SiteNight>; name: string }[]): Reply {
+  const found = nights.flatMap(({ outcome }) => (outcome.status === 'fulfilled' ? outcome.value : []));
+  const judged = found.flatMap(({ outlook }) => outlook.beds);
+  const risky = judged.filter(({ verdict }) => verdict.worst.verdict !== 'holds').length;
+  const [first] = found;
+  const days = new Set(found.filter(needsHands).map(({ night }) => night.day));
+  const replies = found.map(({ reply }) => reply);
+  return {
+    headline:
+      first === undefined
+        ? 'I could not work out that night for any of your sites.'
+        : `${counted(found.length, 'site')}: ${risky} of ${counted(judged.length, 'bed')} at risk ${first.night.words}.`,
+    sections: nights.flatMap(({ outcome, name }) => siteSections(outcome, name)),
+    cautions: [...new Set(replies.flatMap(({ cautions }) => cautions ?? []))],
+    credits: [...new Map(replies.flatMap(({ credits }) => credits ?? []).map((each) => [each.url, each])).values()],
+    buttons: [...days].map((day) => coveredButton(day)),
+    private: true,
+    refused: first === undefined,
+  };
+}
+
+/** Each site under its own name, its verdict first. */
+function siteSections(outcome: PromiseSettledResult<SiteNight>, name: string): Section[] {
+  const title = (words: string) => ({ title: name, lines: [words.replace(`${name}: `, '')] });
+  if (outcome.status === 'fulfilled') {
+    const { reply } = outcome.value;
+    return [title(reply.headline), ...reply.sections, ...ownLines(outcome.value)];
+  }
+  if (outcome.reason instanceof PlainProblem) return [title(outcome.reason.message)];
+  throw outcome.reason;
+}
+
+function ownLines({ beds, markedBeds }: SiteNight): Section[] {
+  const lines = [
+    ...(beds.length === 0 ? ['Tell me your beds with /bed add.'] : []),
+    ...(markedBeds > 0 ? [`Marked as done: ${markedBeds} of ${counted(beds.length, 'bed')}.`] : []),
+  ];
+  return lines.length === 0 ? [] : [{ lines }];
+}
+
+/** Something is to be laid or shut that is not yet marked as done. */
+function needsHands({ outlook, beds, markedBeds }: SiteNight): boolean {
+  const toDo = outlook.beds.some(({ bed, step }) => step.kind === 'add' || bed.covers.length > 0);
+  return toDo && markedBeds < beds.length;
+}
+
+function settledValue<T>(outcome: PromiseSettledResult<T>): T {
+  if (outcome.status === 'fulfilled') return outcome.value;
+  throw outcome.reason;
+}

@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import type { Button, Reply } from '../../chat/reply.ts';
+import type { Request } from '../../chat/request.ts';
+import { NIGHT_NAMES } from '../../outlook/named-night.ts';
+import { capitalised } from '../../text/phrases.ts';
+import type { ButtonHandler, Command } from '../command.ts';
+import { readerFor, storeOf } from '../kept-for.ts';
+import { checkedOptions, maybe, oneOf } from '../options.ts';
+import type { Services } from '../services.ts';
+import { ownSite, ownSites, siteOption } from '../site/own-sites.ts';
+import { read } from '../typed/read.ts';
+import { ownNightsReply } from './own-nights.ts';
+
+const SAMPLE_NOTICE = 'A sample garden of our own invention. For yours: /site set, then /bed add.';
+
+const schema = z.object({ site: maybe(read), night: maybe(oneOf('The night', NIGHT_NAMES)) });
+
+export const TONIGHT: Command = {
+  name: 'tonight',
+  description: 'Which of your beds are at risk, and what to do before dark',
+  action: {
+    description: 'Which of your beds are at risk, and what to do before dark',
+    example: 'tonight night:tomorrow',
+    options: [
+      {
+        name: 'night',
+        description: 'Which night; tonight unless you say',
+        kind: 'text',
+        choices: NIGHT_NAMES.map((value) => ({ label: capitalised(value), value })),
+      },
+      siteOption('Which of your sites; all of them unless you say'),
+    ],
+    private: true,
+    run: tonight,
+  },
+};
+
+async function tonight(request: Request, services: Services): Promise<Reply> {
+  const { site: typed, night = 'tonight' } = checkedOptions(request, schema);
+  const reader = await readerFor(request, services);
+  const { memberId, now } = request;
+  if (services.sample !== undefined && ((await services.store?.sites.list(memberId)) ?? []).length === 0) {
+    const reply = services.sample(reader);
+    return { ...reply, sections: [...reply.sections, { lines: [SAMPLE_NOTICE] }] };
+  }
+  const store = storeOf(services);
+  const sites = typed === undefined ? await ownSites(store, memberId) : [await ownSite(store, request, typed)];
+  return ownNightsReply({ sites, night, reader, now }, store, services.forecasts);
+}
+
+const MY_BEDS = 'my-beds';
+
+/** Under a warning for all: opens the pressing member's own beds, for that member alone. */
+export const myBedsButton: Button = { id: MY_BEDS, label: 'My beds' };
+
+export const MY_BEDS_BUTTON: ButtonHandler = {
+  prefix: MY_BEDS,
+  private: true,
+  async press(press, services) {
+    const store = storeOf(services);
+    const sites = await ownSites(store, press.memberId);
+    const reader = await readerFor(press, services);
+    return ownNightsReply({ sites, night: 'tonight', reader, now: press.now }, store, services.forecasts);
+  },
+};
