@@ -8,13 +8,13 @@ import type { Vent } from './night-input.ts';
 import { setSun } from './shortwave.ts';
 import { type Exposure, type Surroundings, setSurroundings } from './surroundings.ts';
 import { setVapour } from './vapour.ts';
-import { jugsCross, setJugStore, settleJugs } from './water-jugs.ts';
+import { followJugs, setJugStore, settleJugs } from './water-jugs.ts';
 import { moveWetness } from './wetness.ts';
 
 const LEAF_HEAT_J_PER_M2K = 1200;
 /** A pass that moves no estimate by more than this is the last one. */
 const SETTLED_K = 0.15;
-const MOST_PASSES = 4;
+const MOST_PASSES = 12;
 const START_SETTLED_K = 0.01;
 const MOST_START_PASSES = 60;
 /** Stiffness that holds wall and water at their start while everything light finds its balance. [W m⁻² K⁻¹] */
@@ -69,14 +69,14 @@ export function settleStart(scene: Scene, outside: OutsideInstant): void {
  * @param scene - The bed; its nodes, soil, wetness and leaf move to the end of the step.
  * @param outside - Weather at the end of the step.
  * @param stepS - Length of the step. [s]
- * @param isDressChanged - Whether a blanket was laid on or taken off at the beginning of the step.
+ * @param isChanged - Whether a blanket was laid on or taken off, or a vent opened or shut, at the beginning of the step.
  */
-export function advance(scene: Scene, outside: OutsideInstant, stepS: number, isDressChanged: boolean): void {
+export function advance(scene: Scene, outside: OutsideInstant, stepS: number, isChanged: boolean): void {
   const { bed, around } = scene;
-  setScene(scene, outside, isDressChanged);
-  // After a steady state there is no trend to go by.
-  extrapolate(bed, bed.stepS === 0 ? 0 : stepS / bed.stepS);
-  if (isDressChanged || stepS !== bed.stepS) setStores(bed, stepS);
+  setScene(scene, outside, isChanged);
+  // After a steady state or a change of covers there is no trend to go by, and a short step tells little of a long one.
+  extrapolate(bed, bed.stepS === 0 || isChanged ? 0 : Math.min(1, stepS / bed.stepS));
+  if (isChanged || stepS !== bed.stepS) setStores(bed, stepS);
   for (let pass = 1; pass <= MOST_PASSES; pass++) {
     if (solvePass(scene, SETTLED_K)) break;
   }
@@ -138,12 +138,12 @@ function solvePass(scene: Scene, settledK: number): boolean {
   if (jugs !== undefined && stepS > 0) setJugStore(jugs, stepS);
   network.solve(longwave, around.vapourHPa);
   const isSettled = takeFound(bed, settledK);
-  return stepS === 0 ? isSettled : followGround(bed) && isSettled;
+  return stepS === 0 ? isSettled : isPhaseKept(bed) && isSettled;
 }
 
 function takeFound(bed: Bed, settledK: number): boolean {
-  const { network, jugs } = bed;
-  let isSettled = jugs === undefined || !jugsCross(jugs.node.nowC, network.found(jugs.node.row));
+  const { network } = bed;
+  let isSettled = true;
   for (const node of network.nodes) {
     const foundC = network.found(node.row);
     if (Math.abs(foundC - node.nowC) > settledK) isSettled = false;
@@ -153,11 +153,12 @@ function takeFound(bed: Bed, settledK: number): boolean {
   return isSettled;
 }
 
-/** Lets the soil follow its surface; says whether no layer met the frost. */
-function followGround({ ground, path }: Bed): boolean {
-  const isCrossed = ground.column.follow(ground.surface);
+/** Lets soil and jugs follow; says whether nothing began or ceased to freeze or thaw. */
+function isPhaseKept({ ground, path, jugs }: Bed): boolean {
+  const isSoilCrossed = ground.column.follow(ground.surface);
   const isPathCrossed = path?.column.follow(path.surface) ?? false;
-  return !isCrossed && !isPathCrossed;
+  const areJugsCrossed = jugs !== undefined && followJugs(jugs);
+  return !isSoilCrossed && !isPathCrossed && !areJugsCrossed;
 }
 
 /** Sets what every node stores over a step of this length. */

@@ -90,10 +90,10 @@ function runStretch(
   for (; index < record.timesMs.length; index++) {
     const atMs = record.timesMs[index] ?? 0;
     if (atMs > stretch.toMs) break;
-    const isDressChanged = dress(scene, fromMs);
+    const isChanged = dress(scene, fromMs);
     const outside = outsideAt(weather, atMs);
     const groundBefore = onStep === undefined ? 0 : groundHeatJPerM2(scene.bed);
-    advance(scene, outside, (atMs - fromMs) / MS_PER_S, isDressChanged);
+    advance(scene, outside, (atMs - fromMs) / MS_PER_S, isChanged);
     onStep?.(energyLedger(scene, atMs, groundBefore));
     note(record, index, scene, outside);
     fromMs = atMs;
@@ -115,13 +115,13 @@ function openScene(
   return scene;
 }
 
-/** Lays on or takes off what the stack says for the step from this instant; true when the blanket changed. */
+/** Lays on or takes off, opens or shuts what the stack says for the step from this instant; true when something changed. */
 function dress(scene: Scene, fromMs: number): boolean {
   const { blanket, vent } = scene.bed.stack;
-  const wasBlanketed = scene.isBlanketed;
+  const { isBlanketed: wasBlanketed, vent: wasOpen } = scene;
   scene.isBlanketed = isThere(blanket, fromMs);
   scene.vent = isThere(vent, fromMs) && !scene.isBlanketed ? vent : undefined;
-  return scene.isBlanketed !== wasBlanketed;
+  return scene.isBlanketed !== wasBlanketed || scene.vent !== wasOpen;
 }
 
 function bedState(bed: Bed, carried: BedState | undefined): BedState {

@@ -2,6 +2,7 @@ import { FREEZING_HEAT_J_PER_M3 } from './constants.ts';
 import type { Link } from './heat-network.ts';
 import type { HeatNode } from './heat-node.ts';
 import type { Soil, SoilPoint } from './night-input.ts';
+import { nextPhase, type Phase, phaseOf } from './phase.ts';
 
 /** Twelve layers, from 10 mm at the top, each 1.347 times as thick as the one above, reach 1 m (`judgement`, tried against 30). */
 const LAYER_COUNT = 12;
@@ -21,9 +22,6 @@ const TEN_CM_M = 0.1;
 const BELOW_TEN_CM = SOIL_LAYER_CENTRES_M.findIndex((centreM) => centreM > TEN_CM_M);
 /** Water in soil freezes evenly between 0 °C and this (`judgement`). */
 const FROZEN_C = -1;
-
-/** 0 frozen, 1 freezing or thawing, 2 free of ice. */
-type Phase = 0 | 1 | 2;
 
 interface SoilLayer {
   readonly centreM: number;
@@ -116,7 +114,7 @@ export class SoilColumn {
     let isCrossed = false;
     for (const layer of this.layers) {
       const foundC = layer.baseC + layer.shareFraction * aboveC;
-      const phase = phaseAt(foundC);
+      const phase = nextPhase(layer.phase, phaseAt(foundC));
       if (phase !== layer.phase) isCrossed = true;
       layer.phase = phase;
       layer.nowC = foundC;
@@ -231,6 +229,5 @@ function profileC(profile: readonly SoilPoint[], depthM: number): number {
 }
 
 function phaseAt(soilC: number): Phase {
-  if (soilC > 0) return 2;
-  return soilC > FROZEN_C ? 1 : 0;
+  return phaseOf(soilC, FROZEN_C);
 }

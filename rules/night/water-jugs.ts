@@ -2,10 +2,12 @@ import { FREEZING_HEAT_J_PER_KG } from './constants.ts';
 import type { HeatNetwork, Link } from './heat-network.ts';
 import type { HeatNode } from './heat-node.ts';
 import type { WaterMass } from './night-input.ts';
+import { nextPhase, type Phase, phaseOf } from './phase.ts';
 
 const WATER_HEAT_J_PER_KGK = 4186;
 /** Water in jugs freezes evenly between 0 °C and this (`judgement`). */
 const FROZEN_C = -0.5;
+const FREEZING_SLOPE_J_PER_KGK = WATER_HEAT_J_PER_KGK + FREEZING_HEAT_J_PER_KG / -FROZEN_C;
 /** Convection and radiation between a jug and what stands round it (`judgement`). */
 const JUG_W_PER_M2K = 8;
 
@@ -18,6 +20,7 @@ export interface Jugs {
   readonly air: Link;
   /** What the water stores over a step, straightened about the latest estimate. */
   readonly store: Link;
+  phase: Phase;
   /** At the beginning of the step. */
   heatJPerKg: number;
 }
@@ -45,21 +48,35 @@ export function jugsIn(
     areaRatio: mass.areaRatio,
     air: network.link(node, air, JUG_W_PER_M2K * mass.areaRatio * floorFraction),
     store: network.link(node, undefined),
+    phase: phaseOf(node.nowC, FROZEN_C),
     heatJPerKg: contentJPerKg(node.nowC),
   };
 }
 
 /**
- * Sets what the jugs store over a step, about the latest estimate.
+ * Sets what the jugs store over a step, in the phase that is assumed.
  *
  * @param jugs - The jugs.
  * @param stepS - Length of the step. [s]
  */
 export function setJugStore(jugs: Jugs, stepS: number): void {
-  const { nowC } = jugs.node;
-  const slope = isFreezing(nowC) ? WATER_HEAT_J_PER_KGK + FREEZING_HEAT_J_PER_KG / -FROZEN_C : WATER_HEAT_J_PER_KGK;
+  const slope = jugs.phase === 1 ? FREEZING_SLOPE_J_PER_KGK : WATER_HEAT_J_PER_KGK;
+  const warmthJPerKg = jugs.phase === 0 ? jugs.heatJPerKg : jugs.heatJPerKg - FREEZING_HEAT_J_PER_KG;
   jugs.store.perUnit = (slope * jugs.kgPerM2) / stepS;
-  jugs.store.outsideValue = nowC + (jugs.heatJPerKg - contentJPerKg(nowC)) / slope;
+  jugs.store.outsideValue = warmthJPerKg / slope;
+}
+
+/**
+ * Takes the temperature that the balance found as the new estimate.
+ *
+ * @param jugs - The jugs.
+ * @returns Whether they began or ceased to freeze or thaw, so that the balance needs another pass.
+ */
+export function followJugs(jugs: Jugs): boolean {
+  const phase = nextPhase(jugs.phase, phaseOf(jugs.node.nowC, FROZEN_C));
+  const isCrossed = phase !== jugs.phase;
+  jugs.phase = phase;
+  return isCrossed;
 }
 
 /**
@@ -68,28 +85,12 @@ export function setJugStore(jugs: Jugs, stepS: number): void {
  * @param jugs - The jugs, with the temperature that the balance found.
  * @param airC - Temperature of the air about them at the end of the step. [°C]
  * @param stepS - Length of the step. [s]
- * @returns Gain of stored heat. [J m⁻²]
  */
-export function settleJugs(jugs: Jugs, airC: number, stepS: number): number {
+export function settleJugs(jugs: Jugs, airC: number, stepS: number): void {
   const gain = stepS * (jugs.air.perUnit * (airC - jugs.node.nowC) + jugs.node.sunWPerM2);
   jugs.heatJPerKg += gain / jugs.kgPerM2;
   jugs.node.nowC = temperatureC(jugs.heatJPerKg);
-  return gain;
-}
-
-/**
- * Whether a jug begins or ceases to freeze or thaw between two temperatures.
- *
- * @param fromC - One temperature. [°C]
- * @param toC - The other. [°C]
- * @returns True when the heat curve bends between them.
- */
-export function jugsCross(fromC: number, toC: number): boolean {
-  return isFreezing(fromC) !== isFreezing(toC) || fromC > 0 !== toC > 0;
-}
-
-function isFreezing(waterC: number): boolean {
-  return waterC <= 0 && waterC > FROZEN_C;
+  jugs.phase = phaseOf(jugs.node.nowC, FROZEN_C);
 }
 
 function contentJPerKg(waterC: number): number {
@@ -98,8 +99,8 @@ function contentJPerKg(waterC: number): number {
 }
 
 function temperatureC(heatJPerKg: number): number {
-  const belowMelted = heatJPerKg - FREEZING_HEAT_J_PER_KG;
-  if (belowMelted >= 0) return belowMelted / WATER_HEAT_J_PER_KGK;
-  const mixedC = belowMelted / (WATER_HEAT_J_PER_KGK + FREEZING_HEAT_J_PER_KG / -FROZEN_C);
+  const overMelted = heatJPerKg - FREEZING_HEAT_J_PER_KG;
+  if (overMelted >= 0) return overMelted / WATER_HEAT_J_PER_KGK;
+  const mixedC = overMelted / FREEZING_SLOPE_J_PER_KGK;
   return mixedC > FROZEN_C ? mixedC : heatJPerKg / WATER_HEAT_J_PER_KGK;
 }
