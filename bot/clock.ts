@@ -15,3 +15,12 @@ export function rehearsalClock(start: Date, rate: number, wall: () => number = D
     rehearsal: true,
   };
 }
+
+/** The clock that the settings ask for. */
+export function clockOf(settings: {
+  readonly CLOCK_START?: string | undefined;
+  readonly CLOCK_RATE?: number | undefined;
+}): Clock {
+  const { CLOCK_START: start, CLOCK_RATE: rate } = settings;
+  return start === undefined || rate === undefined ? systemClock : rehearsalClock(new Date(start), rate);
+}

@@ -50,12 +50,16 @@ const settingsSchema = z.object({
   NWS_BASE: address.default(PUBLIC.nws),
   METNO_BASE: address.default(PUBLIC.metno),
   OPENMETEO_BASE: address.default(PUBLIC.openmeteo),
+  METRICS_PORT: z.coerce.number().int().min(1).max(65_535, 'must be a port from 1 to 65535').optional(),
+  METRICS_HOST: z.string().min(1).max(255).default('127.0.0.1'),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']).default('info'),
   CLOCK_START: z.iso.datetime({ offset: true, message: 'must be an instant such as 2026-01-20T15:00:00Z' }).optional(),
   CLOCK_RATE: z.coerce.number().min(0.01).max(100_000, 'must be a number from 0.01 to 100000').optional(),
 });
 
 export type Config = z.infer<typeof settingsSchema>;
+
+export const SETTING_NAMES: readonly string[] = Object.keys(settingsSchema.shape);
 
 /**
  * Reads the settings. An empty value counts as not set.
@@ -81,7 +85,29 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
   return config;
 }
 
+/** Names that look like settings of this program but are none: misspelt, most likely. */
+export function unknownSettings(environment: Readonly<Record<string, string | undefined>>): readonly string[] {
+  return Object.keys(environment)
+    .filter((name) => OUR_NAMES.test(name) && !SETTING_NAMES.includes(name))
+    .sort();
+}
+
+/** How settings of ours begin or end; nothing else in an environment looks so. */
+const OUR_NAMES = /^(?:DISCORD|FORECAST|NWS|METNO|OPENMETEO|CLOCK|METRICS|HTTP_PORT)(?:_|$)/;
+
+/** What the process was started with, and below it what the file `.env` in its folder says. */
+export function processEnvironment(): Readonly<Record<string, string | undefined>> {
+  try {
+    process.loadEnvFile();
+  } catch (error) {
+    if (!(error instanceof Error && 'code' in error && error.code === 'ENOENT')) {
+      throw new PlainProblem('The file .env is there but cannot be read; check its rights.');
+    }
+  }
+  return process.env;
+}
+
 /** The settings of this process. */
 export function processConfig(): Config {
-  return readConfig(process.env);
+  return readConfig(processEnvironment());
 }

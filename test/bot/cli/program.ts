@@ -1,6 +1,9 @@
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { SETTING_NAMES } from '../../../bot/config.ts';
 
+/** So that a developer's own `.env` has no say in tests. */
+const NOTHING_SET = Object.fromEntries(SETTING_NAMES.map((name) => [name, '']));
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
 
 export interface Ran {
@@ -18,7 +21,7 @@ export function ran(
   const { PATH, HOME } = process.env;
   const child = spawn(process.execPath, [`dist/bot/${program}.js`, ...words], {
     cwd: ROOT,
-    env: { PATH, HOME, TZ: 'Pacific/Chatham', LANG: 'en_US.UTF-8', ...more.env },
+    env: { ...NOTHING_SET, PATH, HOME, TZ: 'Pacific/Chatham', LANG: 'en_US.UTF-8', ...more.env },
   });
   let out = '';
   let err = '';

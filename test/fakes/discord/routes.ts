@@ -9,6 +9,7 @@ export interface Platform {
   readonly world: World;
   readonly messages: Messages;
   readonly applicationId: string;
+  readonly publicKey: string;
   readonly conversations: ReadonlyMap<string, Conversation>;
   readonly gatewayUrl: () => string;
   interactionsUrl: string | null;
@@ -54,8 +55,9 @@ function gatewayBot({ gatewayUrl }: Platform): Answer {
   return found({ url: gatewayUrl(), shards: 1, session_start_limit });
 }
 
-function application({ applicationId, interactionsUrl }: Platform): Answer {
-  return found({ id: applicationId, name: 'Eiderdown', flags: 0, interactions_endpoint_url: interactionsUrl });
+function application({ applicationId, interactionsUrl, publicKey }: Platform): Answer {
+  const interactions = { interactions_endpoint_url: interactionsUrl, verify_key: publicKey };
+  return found({ id: applicationId, name: 'Eiderdown', flags: 0, ...interactions });
 }
 
 /** Discord fills in what was left out, and gives each command its id. */
