@@ -58,6 +58,11 @@ export class Child {
     return isSo();
   }
 
+  /** Asks it to end, as a service manager does. */
+  terminate(): void {
+    this.#process.kill('SIGTERM');
+  }
+
   async kill(): Promise<void> {
     this.#process.kill('SIGKILL');
     await this.ended;

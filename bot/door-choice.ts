@@ -1,0 +1,39 @@
+import type { Config } from './config.ts';
+import { PlainProblem } from './errors.ts';
+
+/** The one way in that the settings open. */
+export type DoorChoice =
+  | { readonly kind: 'terminal' }
+  | { readonly kind: 'gateway'; readonly token: string }
+  | { readonly kind: 'http'; readonly token: string; readonly port: number; readonly publicKey: string };
+
+/** Signed HTTP where a port is set, else the gateway where there is a token, else the terminal; never two at once. */
+export function doorChoice(config: Config): DoorChoice {
+  const { DISCORD_TOKEN: token, HTTP_PORT: port, DISCORD_PUBLIC_KEY: publicKey } = config;
+  if (token === undefined) {
+    if (port === undefined && publicKey === undefined) return { kind: 'terminal' };
+    throw new PlainProblem('HTTP_PORT and DISCORD_PUBLIC_KEY need DISCORD_TOKEN too: with it commands are registered.');
+  }
+  if (port === undefined || publicKey === undefined) return { kind: 'gateway', token };
+  return { kind: 'http', token, port, publicKey };
+}
+
+const DOOR_WORDS: Readonly<Record<DoorChoice['kind'], string>> = {
+  terminal: 'terminal (set DISCORD_TOKEN for Discord)',
+  gateway: 'Discord over its gateway',
+  http: 'Discord over signed HTTP',
+};
+
+/** What a host should see at a start. No secret and no address of a database server stands in it. */
+export function startLines(config: Config, door: DoorChoice): string[] {
+  const { DATABASE_URL: database, FORECAST_CONTACT: contact, FORECAST_ORDER: order } = config;
+  const file = database.startsWith('sqlite:') ? database.slice('sqlite:'.length) : undefined;
+  return [
+    `Door: ${DOOR_WORDS[door.kind]}.`,
+    `Database: ${file === undefined ? 'PostgreSQL' : `SQLite, file ${file}`}.`,
+    contact === undefined
+      ? 'Forecasts: none. Set FORECAST_CONTACT to your e-mail or web address; the services ask for one.'
+      : `Forecasts: ${order === undefined ? 'nws in its area, metno, openmeteo' : order.join(', ')}.`,
+    ...(config.CLOCK_START === undefined ? [] : ['Clock: a rehearsal; every post is marked as one.']),
+  ];
+}

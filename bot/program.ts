@@ -1,0 +1,146 @@
+import type { Readable, Writable } from 'node:stream';
+import type { Logger } from 'pino';
+import { DiscordApi } from './chat/discord/discord-api.ts';
+import type { Door } from './chat/discord/door.ts';
+import { openGateway } from './chat/discord/gateway.ts';
+import { openHttpDoor } from './chat/discord/http-door.ts';
+import { DiscordPoster } from './chat/discord/poster.ts';
+import { TOKEN_REFUSED } from './chat/discord/startup.ts';
+import type { Request } from './chat/request.ts';
+import { sampleWarning } from './chat/terminal/sample-warning.ts';
+import { runTerminal, TERMINAL_MEMBER } from './chat/terminal/terminal.ts';
+import { clockOf } from './clock.ts';
+import { Allowance } from './commands/allowance.ts';
+import { BUTTONS, COMMANDS } from './commands/commands.ts';
+import { answer, answerPress } from './commands/dispatch.ts';
+import type { Services } from './commands/services.ts';
+import type { Config } from './config.ts';
+import { type DoorChoice, doorChoice, startLines } from './door-choice.ts';
+import { PlainProblem } from './errors.ts';
+import { forecastDesk } from './forecast/choose.ts';
+import { openStore } from './store/open-store.ts';
+
+/** The machine that the program runs on. */
+export interface Host {
+  readonly log: Logger;
+  /** Asks the program to end. */
+  readonly stop: AbortSignal;
+  readonly input: Readable;
+  readonly output: Writable;
+  readonly interactive: boolean;
+  /** BCP 47 tag of who types at this machine. */
+  readonly locale: string;
+}
+
+type DiscordChoice = Exclude<DoorChoice, { kind: 'terminal' }>;
+
+/** Questions that a member may ask at once, and the time after which one more is allowed (judgement). */
+const ALLOWANCE = { most: 20, refillMs: 3000 };
+
+/**
+ * Runs the bot until it is asked to stop, the terminal's input ends, or it cannot go on. Everything is closed then.
+ *
+ * @throws PlainProblem or StoreProblem that says what a host must put right.
+ */
+export async function runBot(config: Config, host: Host): Promise<void> {
+  const closing: (() => Promise<void>)[] = [];
+  try {
+    const door = doorChoice(config);
+    const services = await openServices(config, door, host, closing);
+    if (door.kind === 'terminal') await atTerminal(config, services, host);
+    else await atDiscord(config, door, services, host, closing);
+  } finally {
+    for (const close of closing.reverse()) await close();
+  }
+}
+
+async function openServices(
+  config: Config,
+  door: DoorChoice,
+  { log }: Host,
+  closing: (() => Promise<void>)[],
+): Promise<Services> {
+  // Who only types at a terminal may do so while the bot runs on the same file.
+  const store = await openStore(config.DATABASE_URL, door.kind === 'terminal' ? 'visitor' : 'bot');
+  closing.push(() => store.close());
+  const { FORECAST_CONTACT: contact, FORECAST_ORDER: order } = config;
+  const forecasts =
+    contact === undefined
+      ? undefined
+      : forecastDesk({
+          bases: { nws: config.NWS_BASE, metno: config.METNO_BASE, openmeteo: config.OPENMETEO_BASE },
+          contact,
+          ...(order !== undefined && { order }),
+          tell: (event) => log.warn(event, 'a forecast service did not serve'),
+        });
+  if (forecasts !== undefined) closing.push(() => forecasts.close());
+  return {
+    clock: clockOf(config),
+    log,
+    allowance: new Allowance(ALLOWANCE.most, ALLOWANCE.refillMs),
+    store,
+    ...(forecasts && { forecasts }),
+  };
+}
+
+/** Greets with the night of the beds that are kept, or of the sample garden. */
+async function atTerminal(config: Config, services: Services, host: Host): Promise<void> {
+  const { input, output, interactive, locale } = host;
+  output.write(`${startLines(config, { kind: 'terminal' }).join('\n')}\n\n`);
+  const desk = { services: { ...services, sample: sampleWarning }, commands: COMMANDS, buttons: BUTTONS };
+  const greeting = await answer(tonightHere(locale, services.clock.now()), desk.services, COMMANDS);
+  const talk = runTerminal({ ...desk, input, output, interactive, locale, greeting });
+  await Promise.race([talk, asked(host.stop)]);
+}
+
+function tonightHere(locale: string, now: Date): Request {
+  const place = { kind: 'terminal', conversationId: 'terminal' } as const;
+  return { memberId: TERMINAL_MEMBER, place, command: 'tonight', options: {}, locale, mayManageChannel: true, now };
+}
+
+async function atDiscord(
+  config: Config,
+  choice: DiscordChoice,
+  services: Services,
+  host: Host,
+  closing: (() => Promise<void>)[],
+): Promise<void> {
+  for (const line of startLines(config, choice)) host.log.info(line);
+  let end: (problem: PlainProblem) => void = () => undefined;
+  const ended = new Promise<never>((_resolve, reject) => {
+    end = reject;
+  });
+  const apiBase = config.DISCORD_API_BASE;
+  const onTokenRefused = () => end(new PlainProblem(TOKEN_REFUSED));
+  const api = new DiscordApi({ token: choice.token, apiBase, onTokenRefused });
+  closing.push(async () => api.close());
+  const equipped = { ...services, poster: new DiscordPoster(api) };
+  const door = openDoor(choice, equipped, api, apiBase, end);
+  closing.push(() => door.stop());
+  await Promise.race([door.ready, ended, asked(host.stop)]);
+  if (host.stop.aborted) return;
+  // What runs by itself starts here and is pushed to `closing`, so that it ends before the door does.
+  host.log.info('ready');
+  await Promise.race([ended, asked(host.stop)]);
+}
+
+function openDoor(
+  choice: DiscordChoice,
+  services: Services,
+  api: DiscordApi,
+  apiBase: string,
+  onFatal: (problem: PlainProblem) => void,
+): Door {
+  const desk = { commands: COMMANDS, buttons: BUTTONS, services, answer, answerPress };
+  const common = { desk, api, apiBase };
+  if (choice.kind === 'gateway') return openGateway({ ...common, token: choice.token, onFatal });
+  const { port, publicKey } = choice;
+  return openHttpDoor({ ...common, port, publicKey, isReady: async () => services.store?.ping() });
+}
+
+function asked(stop: AbortSignal): Promise<void> {
+  return new Promise((resolve) => {
+    if (stop.aborted) resolve();
+    else stop.addEventListener('abort', () => resolve(), { once: true });
+  });
+}
