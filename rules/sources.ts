@@ -117,6 +117,18 @@ export const SOURCES = {
     standing: 'READ',
   },
   'wmo-magnus': { title: 'World Meteorological Organization, Guide to Instruments, Magnus form', standing: 'MEMORY' },
+  // by day
+  'hardened-venting': {
+    title: 'Extension consensus: open over hardened cool-season greens at 50 to 60 °F, at the latest at 75 °F',
+    standing: 'MEMORY',
+  },
+  // weather that breaks things
+  'sunless-covers': {
+    title:
+      'NC State University, ASHS 2011 abstract (little gain after an overcast day); community garden website (two sunless weeks)',
+    standing: 'READ',
+  },
+  'wet-covers': { title: 'NC State Extension advisory: wet row covers before a freeze are a risk', standing: 'READ' },
   // season
   'autumn-slowdown': { title: 'Extension consensus: 10 to 21 days longer from autumn sowings', standing: 'MEMORY' },
   'lettuce-light': {

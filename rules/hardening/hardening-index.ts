@@ -48,7 +48,7 @@ export function hardeningIndex(days: readonly HardeningDay[], startIndex?: numbe
   for (const [day, { lowC, meanC }] of days.entries()) {
     if (!(meanC >= lowC)) throw new RangeError(`meanC ${meanC} is below lowC ${lowC}`);
     const weekLowC = meanOf(lowsC.slice(Math.max(0, day + 1 - DAYS_REMEMBERED), day + 1));
-    const kept = index * keptShare(meanC);
+    const kept = index * keptHardnessFraction(meanC);
     index = kept + (1 - kept) * GAIN_PER_DAY * paceOf(weekLowC) * coolShare(meanC);
   }
   return index;
@@ -70,7 +70,14 @@ function coolShare(meanC: number): number {
   return between(meanC, [NO_LOSS_BELOW_C, 1], [TOO_WARM_TO_GAIN_C, 0]);
 }
 
-function keptShare(meanC: number): number {
+/**
+ * Share of their hardness that plants keep through one day.
+ *
+ * @param meanC - Mean air of the whole day and night under the cover. [°C]
+ * @returns 1 up to 10 °C, falling to 0.4 at 18.5 °C and above. [0…1]
+ * @see fennell-li-abstract, sasaki-1996
+ */
+export function keptHardnessFraction(meanC: number): number {
   return between(meanC, [NO_LOSS_BELOW_C, 1], [FULL_LOSS_FROM_C, KEPT_AFTER_WARM_DAY]);
 }
 

@@ -57,6 +57,7 @@ function checkSite(site: NightSite): void {
   within('site.', 'skyViewFraction', site.skyViewFraction, 0, 1);
   within('site.', 'shelterFraction', site.shelterFraction, 0, 1);
   within('site.', 'inversionK', site.inversionK, 0, 10);
+  for (const heightDeg of site.horizonDeg ?? []) within('site.', 'horizonDeg', heightDeg, 0, 90);
 }
 
 function checkSoil(soil: Soil): void {

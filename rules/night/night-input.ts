@@ -17,6 +17,8 @@ export interface NightSite {
   readonly shelterFraction: number;
   /** Strength of the ground inversion: hill top 0–1.5, level ground 3, frost hollow 5–6. [K] */
   readonly inversionK: number;
+  /** Height of what hides the sun, round the compass; as for `horizonAtDeg`. [°, 0…90] */
+  readonly horizonDeg?: readonly number[];
 }
 
 /** Evenly spaced instants; values between them are interpolated linearly. All arrays have the same length. */

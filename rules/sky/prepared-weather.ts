@@ -1,6 +1,7 @@
 import { saturationVapourHPa } from '../air/humidity.ts';
 import type { NightSite, WeatherSeries } from '../night/night-input.ts';
-import { clearSkyGlobalWPerM2, cloudedGlobalWPerM2 } from '../sun/radiation.ts';
+import { isBehindHorizon } from '../sun/horizon.ts';
+import { clearSkyGlobalWPerM2, cloudedGlobalWPerM2, diffuseFraction } from '../sun/radiation.ts';
 import { type SolarPosition, solarPosition } from '../sun/solar-position.ts';
 import { inversionStrengthFraction } from './inversion.ts';
 import { skyLongwaveWPerM2 } from './sky-longwave.ts';
@@ -26,10 +27,14 @@ export interface OutsideInstant {
   readonly sun: SolarPosition;
 }
 
+/** Where the weather is looked at, and what hides the sun there. */
+type WeatherPlace = Pick<NightSite, 'latitudeDeg' | 'longitudeDeg' | 'horizonDeg'>;
+
 /** Weather of one place worked out once and shared by all its beds. */
 export interface PreparedWeather {
   readonly latitudeDeg: number;
   readonly longitudeDeg: number;
+  readonly horizonDeg?: readonly number[];
   readonly series: WeatherSeries;
   readonly firstMs: number;
   readonly stepMin: number;
@@ -39,7 +44,7 @@ export interface PreparedWeather {
 /**
  * Works out the weather at even steps for all beds of one place: sky, sun, vapour and inversion.
  *
- * @param place - Where; only latitude and longitude matter, so that beds with other shelter share the result.
+ * @param place - Where; only latitude, longitude and horizon matter, so that beds with other shelter share the result.
  * @param series - The forecast.
  * @param start - First instant.
  * @param end - Last instant.
@@ -48,7 +53,7 @@ export interface PreparedWeather {
  * @throws RangeError when the series is malformed or does not cover `start` to `end`.
  */
 export function preparedWeather(
-  place: Pick<NightSite, 'latitudeDeg' | 'longitudeDeg'>,
+  place: WeatherPlace,
   series: WeatherSeries,
   start: Date,
   end: Date,
@@ -60,7 +65,8 @@ export function preparedWeather(
   const stepMs = stepMin * MS_PER_MIN;
   const count = Math.floor((end.getTime() - firstMs) / stepMs) + 1;
   const instants = Array.from({ length: count }, (_, i) => outsideInstant(place, series, firstMs + i * stepMs));
-  return { latitudeDeg: place.latitudeDeg, longitudeDeg: place.longitudeDeg, series, firstMs, stepMin, instants };
+  const { latitudeDeg, longitudeDeg, horizonDeg } = place;
+  return { latitudeDeg, longitudeDeg, ...(horizonDeg && { horizonDeg }), series, firstMs, stepMin, instants };
 }
 
 /**
@@ -77,11 +83,7 @@ export function outsideAt(weather: PreparedWeather, atMs: number): OutsideInstan
   return prepared ?? outsideInstant(weather, weather.series, atMs);
 }
 
-function outsideInstant(
-  place: Pick<NightSite, 'latitudeDeg' | 'longitudeDeg'>,
-  series: WeatherSeries,
-  atMs: number,
-): OutsideInstant {
+function outsideInstant(place: WeatherPlace, series: WeatherSeries, atMs: number): OutsideInstant {
   const position = (atMs - series.first.getTime()) / (series.stepH * MS_PER_H);
   const before = Math.min(Math.max(0, series.screenC.length - 2), Math.floor(position));
   const share = position - before;
@@ -101,7 +103,7 @@ function outsideInstant(
     windPower: windPower(wind10MPerS),
     skyWPerM2,
     inversionFraction: inversionStrengthFraction(screenC, skyWPerM2, wind10MPerS, sun.elevationDeg),
-    globalWPerM2: globalWPerM2(sun.cosZenith, cloudFraction, modelled),
+    globalWPerM2: unshadedWPerM2(globalWPerM2(sun.cosZenith, cloudFraction, modelled), sun, place.horizonDeg ?? []),
     sun,
   };
 }
@@ -109,6 +111,15 @@ function outsideInstant(
 function globalWPerM2(cosZenith: number, cloudFraction: number, givenWPerM2: number | undefined): number {
   if (cosZenith <= LOWEST_COS_ZENITH) return 0;
   return givenWPerM2 ?? cloudedGlobalWPerM2(clearSkyGlobalWPerM2(cosZenith), cloudFraction);
+}
+
+/**
+ * What is left where something stands before the sun: the light of the sky. Later it counts as nearly all diffuse, since it is so little;
+ * the sky that the thing itself hides is left in (judgement: the exposure of the site counts for that).
+ */
+function unshadedWPerM2(levelWPerM2: number, sun: SolarPosition, horizonDeg: readonly number[]): number {
+  if (levelWPerM2 === 0 || !isBehindHorizon(sun, horizonDeg)) return levelWPerM2;
+  return levelWPerM2 * diffuseFraction(levelWPerM2, sun.cosZenith, sun.eccentricity);
 }
 
 function between(values: readonly number[], before: number, share: number): number {
