@@ -175,7 +175,8 @@ function withSteps(judged: readonly JudgedBed[], shed: readonly CoverKey[]): Bed
   });
 }
 
-function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Bench): BedNight | undefined {
+/** A bed's night under a stack; undefined where the covers cannot lie so. */
+export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Bench): BedNight | undefined {
   const { snowDepthM } = bench.weather.summary;
   const night = bedNight(
     {

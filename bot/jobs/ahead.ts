@@ -1,0 +1,59 @@
+import { DateTime } from 'luxon';
+import { nightLowC } from '../forecast/night-low.ts';
+import { nightOutlook, type OutlooksShared } from '../outlook/night-outlook.ts';
+import { storedGarden } from '../outlook/stored-garden.ts';
+import type { AheadTelling } from '../text/ahead-words.ts';
+import type { Calendar, CalendarNight } from './calendar.ts';
+import type { ClubNight, GardenNight } from './club-night.ts';
+
+/** How many nights after this one are looked at. */
+export const NIGHTS_AHEAD = 3;
+/** A later night less than this below tonight is not worth a word (judgement). */
+const COLDER_BY_K = 1;
+
+interface Candidate {
+  readonly from: GardenNight;
+  readonly night: CalendarNight;
+  readonly nightsAhead: number;
+  readonly lowC: number;
+}
+
+export interface Ahead extends AheadTelling {
+  readonly nightsAhead: number;
+}
+
+/** The worst of the coming nights, if it is worse than this one and some bed would not hold as it lies. */
+export function worstAhead(
+  { name, known }: Pick<ClubNight, 'name' | 'known'>,
+  calendar: Calendar,
+  now: Date,
+  shared: OutlooksShared,
+): Ahead | undefined {
+  const onePerCell = [...new Map(known.map((each) => [each.cell.id, each])).values()];
+  const lowsC = onePerCell.map(({ outlook }) => outlook.weather.summary.lowC);
+  const coldest = onePerCell
+    .flatMap((from) => candidates(from, name, calendar))
+    .filter(({ lowC }) => lowC <= Math.min(...lowsC) - COLDER_BY_K)
+    .reduce<Candidate | undefined>(
+      (one, other) => (one === undefined || other.lowC < one.lowC ? other : one),
+      undefined,
+    );
+  return coldest && told(coldest, now, shared);
+}
+
+function candidates(from: GardenNight, name: string, calendar: Calendar): Candidate[] {
+  return Array.from({ length: NIGHTS_AHEAD }, (_, i) => i + 1).flatMap((nightsAhead) => {
+    const later = DateTime.fromISO(name).plus({ days: nightsAhead }).toFormat('yyyy-LL-dd');
+    const night = calendar.named({ ...from.cell.place, timeZone: from.garden.site.timeZone }, later);
+    const lowC = night && nightLowC(from.outlook.forecast, night);
+    return night === undefined || lowC === undefined ? [] : { from, night, nightsAhead, lowC };
+  });
+}
+
+function told({ from, night, nightsAhead }: Candidate, now: Date, shared: OutlooksShared): Ahead | undefined {
+  const garden = { ...storedGarden(from.garden), ...from.cell.place };
+  const outlook = nightOutlook(garden, from.outlook.forecast, night, now, shared);
+  const [worst] = outlook.beds;
+  if (worst === undefined || worst.verdict.worst.verdict === 'holds') return undefined;
+  return { nightsAhead, outlook, worst };
+}

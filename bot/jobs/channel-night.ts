@@ -1,0 +1,167 @@
+import type { Reply } from '../chat/reply.ts';
+import { directPlace } from '../store/delivery-key.ts';
+import type { Channel, Garden } from '../store/port/channels.ts';
+import type { Claim, Delivery, PlannedDelivery } from '../store/port/deliveries.ts';
+import type { Store } from '../store/store.ts';
+import type { ClubTelling } from '../text/club-telling.ts';
+import { clubAllClear, clubWarning } from '../text/club-warning.ts';
+import { type Ahead, worstAhead } from './ahead.ts';
+import type { ClubNight, GardenNight, NightDesk } from './club-night.ts';
+import { type Made, NOTHING } from './made.ts';
+import { predictionsOf } from './predictions.ts';
+import { clubTelling, needsWord, ownReply } from './telling.ts';
+import { ownPartKind, WARNING } from './work.ts';
+import { hasWorsened } from './worsened.ts';
+
+const MS_PER_H = 3_600_000;
+const MS_PER_MIN = 60_000;
+/** Without any forecast the channel is told so this long before the first shutting time, or at a quarter of a short lead. */
+const NOTICE_BEFORE_SHUTTING_H = 0.5;
+const NOTICE_LEAD_SHARE = 0.25;
+const TRY_AGAIN_MIN = 5;
+const USEFUL_AFTER_SHUTTING_H = 1;
+/** On a quiet evening a grave night is told of when it is so many nights ahead: once, and early enough to get ready. */
+const HEADS_UP_NIGHTS = 2;
+
+/** A night as a channel is told of it. */
+export class ChannelNight {
+  readonly #store: Store;
+  readonly #nights: NightDesk;
+
+  constructor(store: Store, nights: NightDesk) {
+    this.#store = store;
+    this.#nights = nights;
+  }
+
+  /** The warning of a night. */
+  async warning(claim: Claim, now: Date): Promise<Made> {
+    const channel = await this.#store.channels.find(claim.placeId);
+    if (channel?.paused !== undefined || channel === undefined) return { kind: 'drop', problem: 'paused-or-stopped' };
+    const gardens = await this.#store.channels.gardens(channel.id);
+    const club = await this.#nights.clubNight(gardens, claim.night, now);
+    return this.#told(channel, club, claim, now);
+  }
+
+  /** Looks again, and tells what has become worse since the warning. */
+  async check(claim: Claim, now: Date): Promise<Made> {
+    const warning = (await this.#store.deliveries.ofNight(claim.placeId, claim.night)).find(isWarning);
+    // The warning itself is still to come, and will tell the newest.
+    if (warning?.state === 'due' || warning?.state === 'sending') return NOTHING;
+    if (warning?.state !== 'sent') return this.warning(claim, now);
+    const channel = await this.#store.channels.find(claim.placeId);
+    if (channel?.paused !== undefined || channel === undefined) return { kind: 'drop', problem: 'paused-or-stopped' };
+    const gardens = (await this.#store.channels.gardens(channel.id)).filter((garden) =>
+      this.#canAct(garden, claim, now),
+    );
+    return this.#worse(channel, await this.#nights.clubNight(gardens, claim.night, now), claim, now);
+  }
+
+  async #told(channel: Channel, club: ClubNight, claim: Claim, now: Date): Promise<Made> {
+    const waitUntil = noForecastYet(club, channel, now);
+    if (waitUntil !== undefined) return { kind: 'later', until: waitUntil, problem: 'no-forecast' };
+    const { calendar, shared } = this.#nights;
+    const ahead = worstAhead(club, calendar, now, shared);
+    const afterwards = () => this.#store.predictions.keep(club.known.flatMap((night) => predictionsOf(night, now)));
+    const telling = clubTelling(club, { now, ahead, markedBeds: await this.#markedBeds(club) });
+    const needed = isNeeded(club, telling);
+    const asked = channel.allClear || isHeadsUp(ahead);
+    if (!needed && !(asked && telling.gardens.length > 0)) return { kind: 'nothing-to-say', afterwards };
+    if (needed) await this.#planOwnParts(channel, club, claim, now);
+    const [own] = channel.kind === 'direct' && club.unknown.length === 0 ? club.known : [];
+    const reply = own === undefined ? clubReply(telling, needed) : ownReply(own, now);
+    return { kind: 'post', to: { kind: 'channel', channelId: channel.id }, reply, afterwards };
+  }
+
+  async #worse(channel: Channel, club: ClubNight, claim: Claim, now: Date): Promise<Made> {
+    const ids = club.known.flatMap(({ bedOf }) => [...bedOf.values()].map(({ id }) => id));
+    const told = await this.#store.predictions.latest(ids, claim.night);
+    const nights = club.known.flatMap((night) => {
+      const beds = night.outlook.beds.filter((bed) => hasWorsened(told.get(night.bedOf.get(bed.bed)?.id ?? ''), bed));
+      return beds.length === 0 ? [] : [{ ...night, outlook: { ...night.outlook, beds } }];
+    });
+    if (nights.length === 0) return NOTHING;
+    const worse = nights.flatMap(({ outlook }) => outlook.beds);
+    // Where the warning had no forecast, this is the first that is told.
+    const isSecond = nights.some(({ bedOf }) => [...bedOf.values()].some(({ id }) => told.has(id)));
+    await this.#planOwnParts(channel, { known: nights, unknown: [] }, claim, now);
+    const telling = clubTelling(club, {
+      ...{ now, ahead: undefined, markedBeds: await this.#markedBeds(club) },
+      ...(isSecond && { worse: new Set(worse) }),
+    });
+    const [own] = nights;
+    const reply =
+      channel.kind === 'direct' && own !== undefined ? secondReply(own, now, isSecond) : clubWarning(telling);
+    const afterwards = () => this.#store.predictions.keep(nights.flatMap((night) => predictionsOf(night, now)));
+    return { kind: 'post', to: { kind: 'channel', channelId: channel.id }, reply, afterwards };
+  }
+
+  #canAct(garden: Garden, { night }: Claim, now: Date): boolean {
+    const shutBy = this.#nights.nightOf(garden, night)?.shutBy;
+    return shutBy !== undefined && now < usefulUntil(shutBy);
+  }
+
+  async #markedBeds({ known, name }: ClubNight): Promise<number> {
+    const ids = known.flatMap(({ garden }) => garden.beds.map(({ id }) => id));
+    return ids.length === 0 ? 0 : (await this.#store.covered.marked(ids, name)).size;
+  }
+
+  /** Members' own copies become rows of the ledger: told once, whatever happens to this process. */
+  async #planOwnParts(
+    channel: Channel,
+    club: Pick<ClubNight, 'known' | 'unknown'>,
+    claim: Claim,
+    now: Date,
+  ): Promise<void> {
+    if (channel.kind === 'direct') return;
+    const wanted = [...club.known.filter(needsWord), ...club.unknown].filter(
+      ({ garden }) => garden.wantsDirect && garden.member.directMessages,
+    );
+    const rows = wanted.map(
+      ({ garden, night }): PlannedDelivery => ({
+        placeId: directPlace(garden.member.id),
+        night: claim.night,
+        kind: ownPartKind(claim.kind, garden.site.id),
+        dueAt: now,
+        giveUpAt: usefulUntil(night.shutBy),
+      }),
+    );
+    const useful = rows.filter(({ giveUpAt }) => giveUpAt > now);
+    if (useful.length > 0) await this.#store.deliveries.plan(useful);
+  }
+}
+
+function isWarning({ kind }: Delivery): boolean {
+  return kind === WARNING;
+}
+
+function usefulUntil(shutBy: Date): Date {
+  return new Date(shutBy.getTime() + USEFUL_AFTER_SHUTTING_H * MS_PER_H);
+}
+
+/** When to try again, while there is time before the channel must be told that there is no forecast. */
+function noForecastYet({ known, unknown, shutBy }: ClubNight, { leadH }: Channel, now: Date): Date | undefined {
+  if (known.length > 0 || unknown.length === 0 || shutBy === undefined) return undefined;
+  const beforeH = Math.min(NOTICE_BEFORE_SHUTTING_H, leadH * NOTICE_LEAD_SHARE);
+  const noticeMs = shutBy.getTime() - beforeH * MS_PER_H;
+  if (now.getTime() >= noticeMs) return undefined;
+  return new Date(Math.min(noticeMs, now.getTime() + TRY_AGAIN_MIN * MS_PER_MIN));
+}
+
+/** Is anything to be done, or not known? */
+function isNeeded({ known }: ClubNight, { gardens, gaps, failedCount }: ClubTelling): boolean {
+  return gaps.length > 0 || failedCount > 0 || (gardens.length > 0 && known.some(needsWord));
+}
+
+function clubReply(telling: ClubTelling, needed: boolean): Reply {
+  return needed ? clubWarning(telling) : clubAllClear(telling);
+}
+
+function isHeadsUp(ahead: Ahead | undefined): boolean {
+  const verdict = ahead?.worst.verdict.worst.verdict;
+  return ahead?.nightsAhead === HEADS_UP_NIGHTS && (verdict === 'leaf burn' || verdict === 'winterkill');
+}
+
+function secondReply(night: GardenNight, now: Date, isSecond: boolean) {
+  const reply = ownReply(night, now);
+  return isSecond ? { ...reply, headline: `Worse than I said. ${reply.headline}` } : reply;
+}

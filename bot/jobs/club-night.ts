@@ -1,0 +1,135 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
+import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
+import { NightForecastError } from '../forecast/forecast-error.ts';
+import { nightLowC } from '../forecast/night-low.ts';
+import type { GardenBed, Garden as LaidOut } from '../outlook/garden.ts';
+import { type NightOutlook, nightOutlook, type OutlooksShared } from '../outlook/night-outlook.ts';
+import { SharedNights } from '../outlook/shared-nights.ts';
+import { storedGarden } from '../outlook/stored-garden.ts';
+import type { Bed } from '../store/port/beds.ts';
+import type { Garden } from '../store/port/channels.ts';
+import type { Store } from '../store/store.ts';
+import type { LastKnown } from '../text/no-forecast-words.ts';
+import { Calendar, type CalendarNight } from './calendar.ts';
+import { type Cell, cellOf } from './cell.ts';
+import type { CellDesk } from './cell-desk.ts';
+
+/** A member's garden and its night, worked out. */
+export interface GardenNight {
+  readonly garden: Garden;
+  readonly cell: Cell;
+  readonly night: CalendarNight;
+  readonly outlook: NightOutlook;
+  /** Which kept bed each bed of the outlook is. */
+  readonly bedOf: ReadonlyMap<GardenBed, Bed>;
+  readonly official: OfficialWarnings;
+}
+
+/** A garden for whose night no forecast can be had. */
+export interface UnknownNight {
+  readonly garden: Garden;
+  readonly night: CalendarNight;
+  readonly last: LastKnown;
+  readonly official: OfficialWarnings;
+}
+
+/** A night of all gardens of a channel. Where the sun does not set there is none. */
+export interface ClubNight {
+  readonly name: string;
+  readonly known: readonly GardenNight[];
+  readonly unknown: readonly UnknownNight[];
+  /** Gardens that could not be worked out through a fault of ours. */
+  readonly failedCount: number;
+  /** The first shutting time of all. */
+  readonly shutBy: Date | undefined;
+}
+
+/** Does the work, or tells the operator why not and returns undefined: one garden's fault stays with it. */
+export type Isolated = <T>(work: () => Promise<T>) => Promise<T | undefined>;
+
+const MS_PER_H = 3_600_000;
+/** What counts as lately. */
+const RECENT_H = 14 * 24;
+
+/** Works out nights; what gardens share is worked out once. */
+export class NightDesk {
+  readonly calendar = new Calendar();
+  readonly shared: OutlooksShared = new SharedNights();
+  readonly #store: Store;
+  readonly #cells: CellDesk;
+  readonly #isolated: Isolated;
+
+  constructor(store: Store, cells: CellDesk, isolated: Isolated) {
+    this.#store = store;
+    this.#cells = cells;
+    this.#isolated = isolated;
+  }
+
+  async clubNight(gardens: readonly Garden[], name: string, now: Date): Promise<ClubNight> {
+    const known: GardenNight[] = [];
+    const unknown: UnknownNight[] = [];
+    let failedCount = 0;
+    for (const garden of gardens) {
+      const night = await this.#isolated(() => this.gardenNight(garden, name, now));
+      if (night === undefined) failedCount += 1;
+      else if (night !== 'no-night') {
+        if ('outlook' in night) known.push(night);
+        else unknown.push(night);
+      }
+      // Whoever asks the bot something meanwhile is answered between two gardens.
+      await nextTurn();
+    }
+    return { name, known, unknown, failedCount, shutBy: this.#firstShutBy(gardens, name) };
+  }
+
+  nightOf({ site }: Pick<Garden, 'site'>, name: string): CalendarNight | undefined {
+    return this.calendar.named({ ...cellOf(site).place, timeZone: site.timeZone }, name);
+  }
+
+  #firstShutBy(gardens: readonly Garden[], name: string): Date | undefined {
+    const times = gardens.flatMap((garden) => this.nightOf(garden, name)?.shutBy.getTime() ?? []);
+    return times.length === 0 ? undefined : new Date(Math.min(...times));
+  }
+
+  async gardenNight(garden: Garden, name: string, now: Date): Promise<GardenNight | UnknownNight | 'no-night'> {
+    const cell = cellOf(garden.site);
+    const night = this.nightOf(garden, name);
+    if (night === undefined) return 'no-night';
+    const told = await this.#cells.known(cell, { night, name, now });
+    const { official } = told;
+    // On the cell's middle, so that neighbours share what is worked out.
+    const laidOut = { ...storedGarden(garden), ...cell.place };
+    const outlook = told.kind === 'unknown' ? undefined : this.#outlook(laidOut, told.forecast, night, now);
+    if (outlook === undefined) {
+      const last = told.kind === 'unknown' ? told.last : told.forecast;
+      return { garden, night, last: await this.#lastKnown(cell, last, night, now), official };
+    }
+    const bedOf = new Map(laidOut.beds.flatMap((bed, index) => pairs(bed, garden.beds[index])));
+    return { garden, cell, night, outlook, bedOf, official };
+  }
+
+  /** Undefined where the forecast cannot carry the night. */
+  #outlook(garden: LaidOut, forecast: HourlyForecast, night: CalendarNight, now: Date): NightOutlook | undefined {
+    try {
+      return nightOutlook(garden, forecast, night, now, this.shared);
+    } catch (error) {
+      if (error instanceof NightForecastError) return undefined;
+      throw error;
+    }
+  }
+
+  /** The old forecast's low for the night, else the coldest of the last two weeks. */
+  async #lastKnown(cell: Cell, last: HourlyForecast | undefined, night: CalendarNight, now: Date): Promise<LastKnown> {
+    const lowC = last && nightLowC(last, night);
+    if (last !== undefined && lowC !== undefined) {
+      return { kind: 'old-forecast', lowC, ageMs: now.getTime() - last.updatedAt.getTime() };
+    }
+    const hours = await this.#store.weather.hours(cell.id, new Date(now.getTime() - RECENT_H * MS_PER_H), now);
+    if (hours.length === 0) return { kind: 'nothing' };
+    return { kind: 'coldest-lately', lowC: Math.min(...hours.map(({ airC }) => airC)) };
+  }
+}
+
+function pairs(bed: GardenBed, kept: Bed | undefined): [GardenBed, Bed][] {
+  return kept === undefined ? [] : [[bed, kept]];
+}

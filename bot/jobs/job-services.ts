@@ -1,0 +1,35 @@
+import type { Logger } from 'pino';
+import type { ChannelPoster } from '../chat/channel-poster.ts';
+import type { Reply } from '../chat/reply.ts';
+import type { Clock } from '../clock.ts';
+import type { ForecastDesk, HourlyForecast } from '../forecast/forecast.ts';
+import type { Garden } from '../store/port/channels.ts';
+import type { Store } from '../store/store.ts';
+
+/** What the jobs use of the world; each is a port. */
+export interface JobServices {
+  readonly clock: Clock;
+  readonly log: Logger;
+  readonly store: Store;
+  readonly forecasts: ForecastDesk;
+  readonly poster: ChannelPoster;
+  /** Absent: no opening plans are posted, whatever channels are set to. */
+  readonly opening?: OpeningPlanner;
+}
+
+/** A garden and the forecast of its day. */
+export interface GardenDay {
+  readonly garden: Garden;
+  readonly forecast: HourlyForecast;
+}
+
+/** Says in the morning when to open what. */
+export interface OpeningPlanner {
+  /**
+   * The plan for a channel's day.
+   *
+   * @param name - Local day, `2026-12-31`.
+   * @returns Undefined when no cover need be opened.
+   */
+  openingPlan(gardens: readonly GardenDay[], name: string, now: Date): Promise<Reply | undefined>;
+}

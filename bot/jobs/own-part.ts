@@ -1,0 +1,35 @@
+import type { Garden } from '../store/port/channels.ts';
+import type { Claim } from '../store/port/deliveries.ts';
+import type { Store } from '../store/store.ts';
+import { clubWarning } from '../text/club-warning.ts';
+import type { NightDesk } from './club-night.ts';
+import { type Made, NOTHING } from './made.ts';
+import { clubTelling, isKnown, ownReply } from './telling.ts';
+import type { Work } from './work.ts';
+
+type OwnPart = Extract<Work, { kind: 'own-part' }>;
+
+/** A member's own part of a channel's warning, worked out for the one garden. */
+export async function ownPart(
+  { memberId, siteId }: OwnPart,
+  claim: Claim,
+  now: Date,
+  world: { readonly store: Store; readonly nights: NightDesk },
+): Promise<Made> {
+  const garden = await keptGarden(world.store, memberId, siteId);
+  if (garden === undefined) return { kind: 'drop', problem: 'left' };
+  const night = await world.nights.gardenNight(garden, claim.night, now);
+  if (night === 'no-night') return NOTHING;
+  const to = { kind: 'member', memberId } as const;
+  if (isKnown(night)) return { kind: 'post', to, reply: ownReply(night, now) };
+  const club = { name: claim.night, known: [], unknown: [night], failedCount: 0, shutBy: night.night.shutBy };
+  const reply = clubWarning(clubTelling(club, { now, markedBeds: 0, ahead: undefined }));
+  return { kind: 'post', to, reply };
+}
+
+async function keptGarden(store: Store, memberId: string, siteId: string): Promise<Garden | undefined> {
+  const [member, site] = await Promise.all([store.members.find(memberId), store.sites.find(memberId, siteId)]);
+  if (member === undefined || site === undefined || !member.directMessages) return undefined;
+  const [beds, spareCovers] = await Promise.all([store.beds.list(memberId, siteId), store.shed.list(memberId)]);
+  return { member, site, beds, spareCovers, wantsDirect: true };
+}

@@ -1,0 +1,208 @@
+import type { Channel, ChannelPlaces, SunPlace } from '../store/port/channels.ts';
+import type { PlannedDelivery } from '../store/port/deliveries.ts';
+import { type Calendar, type CalendarDay, type CalendarNight, type Clocked, solarDay } from './calendar.ts';
+import { type Cell, cellOf } from './cell.ts';
+import { gatherAt } from './gather-time.ts';
+import { cellPlace, checkKind, gatherKind, HARDENING, OPENING, WARNING } from './work.ts';
+
+/** What the planner goes by. */
+export interface Planning {
+  readonly now: Date;
+  /** Posts that ended before this are let go; earlier than `now` when a start looks back on a time when nothing ran. */
+  readonly from: Date;
+  readonly calendar: Calendar;
+  /** Whether opening plans can be made. */
+  readonly opening: boolean;
+}
+
+const MS_PER_H = 3_600_000;
+/** A warning may still be of use this long after shutting time (judgement). */
+const USEFUL_AFTER_SHUTTING_H = 1;
+/** A last look before shutting; with a short lead, at a third of it (judgement). */
+const CHECK_BEFORE_SHUTTING_H = 1;
+const CHECK_LEAD_SHARE = 1 / 3;
+/** Gardens that shut within this time of each other are looked at again together (judgement). */
+const TOGETHER_H = 2;
+/** An opening plan is of use while the sun climbs (judgement). */
+const OPENING_USEFUL_H = 3;
+/** Longest lead, and the sun's day may begin a day off the calendar's. */
+const DAYS_AHEAD = 2;
+const DAYS_BEHIND = 2;
+/** Duties that fall due until then are among those looked at. */
+const PLANNED_AHEAD_H = 12;
+
+export interface Plan {
+  /** What is due now, its forecasts included. */
+  readonly due: readonly PlannedDelivery[];
+  /** Nothing more falls due before this, unless channel or members change. */
+  readonly nextAt: Date;
+}
+
+/**
+ * What a channel needs now. Asked every minute by every process; the ledger takes each duty once.
+ *
+ * A night's warning comes a lead before the first of its members' shutting times, and one post serves them all; who shuts
+ * hours later is looked at again before their own time.
+ */
+export function planFor({ channel, places }: ChannelPlaces, planning: Planning): Plan {
+  const plots = plotsOf(places);
+  const all = [
+    ...[...nightsByName(plots, planning)].flatMap(([name, nights]) => nightDuties(channel, name, nights, planning)),
+    ...[...daysByName(plots, planning)].flatMap(([name, days]) => dayDuties(channel, name, days, planning)),
+  ];
+  const latest = hoursAfter(planning.now, PLANNED_AHEAD_H).getTime();
+  const later = all.map(({ dueAt }) => dueAt.getTime()).filter((dueMs) => dueMs > planning.now.getTime());
+  return { due: all.filter((duty) => isDue(duty, planning)), nextAt: new Date(Math.min(latest, ...later)) };
+}
+
+/** Gardens of one cell and clock. */
+interface Plot extends Clocked {
+  readonly cell: Cell;
+  readonly since: Date;
+}
+
+interface PlotNight {
+  readonly plot: Plot;
+  readonly night: CalendarNight;
+}
+
+interface PlotDay {
+  readonly plot: Plot;
+  readonly day: CalendarDay;
+}
+
+function plotsOf(places: readonly SunPlace[]): readonly Plot[] {
+  const plots = new Map<string, Plot>();
+  for (const place of places) {
+    const cell = cellOf(place);
+    const key = `${cell.id} ${place.timeZone}`;
+    const known = plots.get(key);
+    if (known !== undefined && known.since <= place.since) continue;
+    const { latitudeDeg, longitudeDeg } = cell.place;
+    plots.set(key, { latitudeDeg, longitudeDeg, timeZone: place.timeZone, cell, since: place.since });
+  }
+  return [...plots.values()];
+}
+
+function nightsByName(plots: readonly Plot[], { now, from, calendar }: Planning): Map<string, PlotNight[]> {
+  const byName = new Map<string, PlotNight[]>();
+  for (const plot of plots) {
+    for (const number of dayNumbers(plot, from, now)) {
+      const night = calendar.night(plot, number);
+      if (night === undefined || endOf(night) <= plot.since) continue;
+      listIn(byName, night.name).push({ plot, night });
+    }
+  }
+  return byName;
+}
+
+function daysByName(plots: readonly Plot[], { now, from, calendar }: Planning): Map<string, PlotDay[]> {
+  const byName = new Map<string, PlotDay[]>();
+  for (const plot of plots) {
+    for (const number of dayNumbers(plot, from, now)) {
+      const day = calendar.day(plot, number);
+      listIn(byName, day.name).push({ plot, day });
+    }
+  }
+  return byName;
+}
+
+function dayNumbers({ longitudeDeg }: Plot, from: Date, now: Date): number[] {
+  const first = solarDay(from, longitudeDeg) - DAYS_BEHIND;
+  return Array.from({ length: solarDay(now, longitudeDeg) + DAYS_AHEAD - first + 1 }, (_, i) => first + i);
+}
+
+function endOf({ shutBy }: CalendarNight): Date {
+  return hoursAfter(shutBy, USEFUL_AFTER_SHUTTING_H);
+}
+
+function nightDuties(
+  channel: Channel,
+  night: string,
+  nights: readonly PlotNight[],
+  { now }: Planning,
+): PlannedDelivery[] {
+  const inOrder = nights.toSorted((a, b) => a.night.shutBy.getTime() - b.night.shutBy.getTime());
+  const [first] = inOrder;
+  const last = inOrder.at(-1);
+  if (first === undefined || last === undefined) return [];
+  const dueAt = hoursAfter(first.night.shutBy, -channel.leadH);
+  const warning = { placeId: channel.id, night, kind: WARNING, dueAt, giveUpAt: endOf(last.night) };
+  // What is over was missed only by those who had joined before it was due.
+  if (warning.giveUpAt <= now && inOrder.every(({ plot }) => began(channel, plot) > dueAt)) return [];
+  return [
+    warning,
+    ...gathers(warning, inOrder),
+    ...together(inOrder).flatMap((group, index) => checkDuties(channel, night, group, index + 1)),
+  ];
+}
+
+function began(channel: Channel, { since }: Plot): Date {
+  return since > channel.since ? since : channel.since;
+}
+
+/** In order of shutting; each group lies within {@link TOGETHER_H}. */
+function together(inOrder: readonly PlotNight[]): PlotNight[][] {
+  const groups: PlotNight[][] = [];
+  for (const each of inOrder) {
+    const group = groups.at(-1);
+    const first = group?.[0];
+    const near = first !== undefined && each.night.shutBy <= hoursAfter(first.night.shutBy, TOGETHER_H);
+    if (near) group?.push(each);
+    else groups.push([each]);
+  }
+  return groups;
+}
+
+function checkDuties(channel: Channel, night: string, group: readonly PlotNight[], round: number): PlannedDelivery[] {
+  const [first] = group;
+  const last = group.at(-1);
+  if (first === undefined || last === undefined || channel.leadH === 0) return [];
+  const beforeH = Math.min(CHECK_BEFORE_SHUTTING_H, channel.leadH * CHECK_LEAD_SHARE);
+  const dueAt = hoursAfter(first.night.shutBy, -beforeH);
+  const check = { placeId: channel.id, night, kind: checkKind(round), dueAt, giveUpAt: endOf(last.night) };
+  return [check, ...gathers(check, group)];
+}
+
+/** The forecasts that a post needs, spread over the time before it. */
+function gathers(post: PlannedDelivery, nights: readonly PlotNight[]): PlannedDelivery[] {
+  return nights.map(({ plot: { cell } }) => ({
+    placeId: cellPlace(cell.id),
+    night: post.night,
+    kind: gatherKind(post.dueAt),
+    dueAt: gatherAt(cell.id, post.dueAt),
+    giveUpAt: post.giveUpAt,
+  }));
+}
+
+function dayDuties(channel: Channel, night: string, days: readonly PlotDay[], planning: Planning): PlannedDelivery[] {
+  const hardening = hardeningDuty(channel, night, days);
+  const sunrises = days.flatMap(({ day: { sunrise } }) => sunrise?.getTime() ?? []);
+  if (!planning.opening || !channel.morningPost || sunrises.length === 0) return [hardening];
+  const dueAt = new Date(Math.min(...sunrises));
+  if (dueAt < channel.since) return [hardening];
+  const giveUpAt = hoursAfter(new Date(Math.max(...sunrises)), OPENING_USEFUL_H);
+  return [hardening, { placeId: channel.id, night, kind: OPENING, dueAt, giveUpAt }];
+}
+
+/** At noon the last night and the morning's warmth are known; until the next noon it can be made up for. */
+function hardeningDuty({ id }: Channel, night: string, days: readonly PlotDay[]): PlannedDelivery {
+  const dueAt = new Date(Math.max(...days.map(({ day }) => day.noon.getTime())));
+  return { placeId: id, night, kind: HARDENING, dueAt, giveUpAt: hoursAfter(dueAt, 23) };
+}
+
+/** Nobody misses a look or a fetch that came to nothing; posts that were owed count as missed. */
+function isDue({ kind, dueAt, giveUpAt }: PlannedDelivery, { now, from }: Planning): boolean {
+  const since = kind === WARNING || kind === OPENING ? from : now;
+  return dueAt <= now && giveUpAt > since;
+}
+
+function hoursAfter(at: Date, hours: number): Date {
+  return new Date(at.getTime() + hours * MS_PER_H);
+}
+
+function listIn<T>(lists: Map<string, T[]>, key: string): T[] {
+  const list = lists.get(key) ?? [];
+  lists.set(key, list);
+  return list;
+}

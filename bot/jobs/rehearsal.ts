@@ -1,0 +1,7 @@
+import type { Reply } from '../chat/reply.ts';
+import type { Clock } from '../clock.ts';
+
+/** While a host rehearses, every post says so first: nobody may take it for the weather. */
+export function marked(reply: Reply, { rehearsal }: Clock): Reply {
+  return rehearsal ? { ...reply, headline: `Rehearsal, not for tonight: ${reply.headline}` } : reply;
+}

@@ -1,0 +1,109 @@
+import { randomUUID } from 'node:crypto';
+import type { Delivery } from '../store/port/deliveries.ts';
+import type { JobServices } from './job-services.ts';
+import { Nightly } from './nightly.ts';
+import { Planner } from './planner.ts';
+import { workOf } from './work.ts';
+import { Worker } from './worker.ts';
+
+export interface RoundOptions {
+  readonly leaseS: number;
+  readonly atOnce: number;
+  /** How far a start looks back for posts that were owed while nothing ran. [h] */
+  readonly lookBackH: number;
+}
+
+export const USUAL_ROUND: RoundOptions = { leaseS: 60, atOnce: 24, lookBackH: 7 * 24 };
+
+const MS_PER_H = 3_600_000;
+const DAY_MS = 24 * MS_PER_H;
+const WEATHER_KEPT_DAYS = 30;
+const LEDGER_KEPT_DAYS = 400;
+
+/** What happens every minute: plan, tell the operator what was missed, work. Nothing that it does ever throws. */
+export class Round {
+  readonly #services: JobServices;
+  readonly #options: RoundOptions;
+  readonly #planner: Planner;
+  readonly #worker: Worker;
+  #hasPlanned = false;
+  #tidiedDay = '';
+  #draining: Promise<void> | undefined;
+
+  constructor(services: JobServices, options: Partial<RoundOptions> = {}) {
+    this.#services = services;
+    this.#options = { ...USUAL_ROUND, ...options };
+    this.#planner = new Planner(services.store, services.opening !== undefined);
+    const nightly = new Nightly(services);
+    const { atOnce, leaseS } = this.#options;
+    this.#worker = new Worker(services.store.deliveries, (claim) => nightly.handle(claim), {
+      ...{ atOnce, leaseS },
+      worker: randomUUID(),
+    });
+  }
+
+  /** Plans, and sees that somebody works; the work itself may go on after this has ended. */
+  async tick(): Promise<void> {
+    const { clock, log } = this.#services;
+    const now = clock.now();
+    try {
+      await this.#plan(now);
+      await this.#tidy(now);
+    } catch (error) {
+      log.error({ err: error }, 'planning failed; it is tried again in a minute');
+    }
+    this.#draining ??= this.#drain().finally(() => {
+      this.#draining = undefined;
+    });
+  }
+
+  /** Settles when nothing is in hand. */
+  async drained(): Promise<void> {
+    await this.#draining;
+  }
+
+  async stop(): Promise<void> {
+    this.#worker.stop();
+    await this.drained();
+  }
+
+  async #plan(now: Date): Promise<void> {
+    const from = this.#hasPlanned ? now : new Date(now.getTime() - this.#options.lookBackH * MS_PER_H);
+    await this.#planner.plan(now, from);
+    this.#hasPlanned = true;
+    const ended = await this.#services.store.deliveries.expire(now);
+    this.#tellMissed(ended.filter(({ kind, placeId }) => isOwed({ kind, placeId })));
+  }
+
+  /** One line, however much was missed: a host must see it. */
+  #tellMissed(owed: readonly Delivery[]): void {
+    if (owed.length === 0) return;
+    const nights = [...new Set(owed.map(({ night }) => night))].toSorted();
+    const problems = [...new Set(owed.map(({ lastProblem }) => lastProblem))];
+    this.#services.log.error({ count: owed.length, nights, problems }, 'posts came to nothing before they were stale');
+  }
+
+  /** Once a day. */
+  async #tidy(now: Date): Promise<void> {
+    const day = now.toISOString().slice(0, 10);
+    if (day === this.#tidiedDay) return;
+    const { deliveries, weather } = this.#services.store;
+    await deliveries.forget(new Date(now.getTime() - LEDGER_KEPT_DAYS * DAY_MS).toISOString().slice(0, 10));
+    await weather.forget(new Date(now.getTime() - WEATHER_KEPT_DAYS * DAY_MS));
+    this.#tidiedDay = day;
+  }
+
+  async #drain(): Promise<void> {
+    try {
+      await this.#worker.drain(() => this.#services.clock.now());
+    } catch (error) {
+      this.#services.log.error({ err: error }, 'nothing can be claimed; it is tried again in a minute');
+    }
+  }
+}
+
+/** Fetches and looks that came to nothing are nobody's loss. */
+function isOwed(key: Pick<Delivery, 'placeId' | 'kind'>): boolean {
+  const kind = workOf({ ...key, night: '' })?.kind;
+  return kind === 'warning' || kind === 'opening' || kind === 'own-part' || kind === 'pause-notice';
+}
