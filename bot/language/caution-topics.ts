@@ -17,6 +17,7 @@ export interface CautionFacts {
   readonly cropIds: readonly string[];
   /** A frame or tunnel is named. */
   readonly hasRoof: boolean;
+  readonly hasLow: boolean;
   readonly says: (...cues: readonly Cue[]) => boolean;
 }
 
@@ -56,10 +57,12 @@ function asksOfEatingAfterFrost({ says, spans }: CautionFacts): boolean {
 }
 
 /** "Snow is piling on my tunnel". */
-function weighsOnRoof({ says, spans, hasRoof }: CautionFacts): boolean {
-  const snows = spans.some((span) => senseOf(span, 'sky')?.sky.snow === true);
+function weighsOnRoof({ says, spans, hasRoof, hasLow, cropIds }: CautionFacts): boolean {
+  const falls = spans.some((span) => senseOf(span, 'sky')?.sky.snow === true);
+  const lies = spans.some((span) => senseOf(span, 'cover')?.key === 'snow') && says('under-load');
+  const isForRoof = cropIds.length === 0 && !hasLow && says('worry', 'risk', 'survive', 'fine', 'harm', 'fare');
   const roof = hasRoof || says('lid') || spans.some((span) => span.plain === 'roof' || isGlass(span));
-  return snows && says('under-load') && roof;
+  return roof && (lies || (falls && (says('under-load') || isForRoof)));
 }
 
 function isGlass(span: Span): boolean {

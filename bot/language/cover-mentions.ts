@@ -129,13 +129,18 @@ function isWholeCount(word: Span): boolean {
   return word.value !== undefined && Number.isInteger(word.value) && word.value >= 1 && word.value <= MOST_LAYERS;
 }
 
+/** "fleece or …", and where covers are compared, "fleece with …". */
+function isChoiceOfLayers(spans: readonly Span[], at: number): boolean {
+  if (isCue(spans[at], 'or', 'versus')) return true;
+  return isCue(spans[at], 'with', 'and', 'range-to') && spans.some((span) => isCue(span, 'compare'));
+}
+
 /** "fleece doubled", "fleece x2", "fleece in two layers", "a layer of fleece or two". */
 function layersAfter(
   spans: readonly Span[],
   at: number,
 ): { readonly count?: number; readonly choice?: number } | undefined {
-  const next = spans[at + 1];
-  if (isCue(next, 'or')) {
+  if (isChoiceOfLayers(spans, at + 1)) {
     const choice = layerCount(spans.slice(at + 2, at + 3)) ?? (isCue(spans[at + 2], 'another') ? 2 : undefined);
     const namesOther = [3, 4].some((ahead) => senseOf(spans[at + ahead], 'cover') !== undefined);
     return choice === undefined || namesOther ? undefined : { choice };

@@ -41,10 +41,17 @@ function eitherWay(spans: readonly Span[], mentions: readonly CoverMention[]): r
   const between = spans.slice(first.at + 1, second.at);
   const or = between.findIndex((span) => isCue(span, 'or'));
   const asksBoth = [between[or - 1], between[or + 1]].every((span) => isCue(span, 'under', 'over'));
-  if (or < 0 || !asksBoth) return undefined;
+  const isAskedAfter = isCue(spans[second.at + 1], 'or') && isCue(spans[second.at + 2], 'inside-it', 'on-it');
+  if (!(or >= 0 && asksBoth) && !isAskedAfter) return undefined;
+  if (isAskedAfter && isCue(spans[second.at + 2], 'inside-it')) return bothWays(first, second);
+  return bothWays(second, first);
+}
+
+/** First with `outer` over `inner`, then the other way round. */
+function bothWays(outer: CoverMention, inner: CoverMention): readonly Stack[] {
   return [
-    [...second.keys, ...first.keys],
-    [...first.keys, ...second.keys],
+    [...outer.keys, ...inner.keys],
+    [...inner.keys, ...outer.keys],
   ].map((keys) => ({ keys, impossible: false }));
 }
 
@@ -77,6 +84,7 @@ function alternativesOf(
   if (optional.length > 0) return [mentions, mentions.filter((mention) => !mention.optional)];
   const [first] = mentions;
   if (first && mentions.length === 1 && isNeededElse(spans, first.at)) return [[], mentions];
+  if (first && mentions.length === 1 && isDeniedElse(spans, first.at)) return [mentions, []];
   const joins = mentions.slice(1).map((mention, index) => joinOf(spans, mentions[index], mention));
   if (!joins.includes('choice')) return splitByComparing(spans, mentions);
   const shared = leadingBase(spans, mentions, joins);
@@ -89,6 +97,11 @@ function isNeededElse(spans: readonly Span[], at: number): boolean {
   const before = spans.slice(Math.max(0, at - 6), at);
   const or = before.findIndex((span) => isCue(span, 'or'));
   return or >= 0 && before.slice(or + 1).some((span) => isCue(span, 'need', 'should'));
+}
+
+/** "with fleece or without". */
+function isDeniedElse(spans: readonly Span[], at: number): boolean {
+  return isCue(spans[at + 1], 'or') && isCue(spans[at + 2], 'without');
 }
 
 type Join = 'together' | 'choice' | 'comma';

@@ -7,9 +7,9 @@ export const CUE_WORDS = {
   what: 'what does, what, whats, what is, what are, what kind of, what sort of',
   which: 'who, whos, who is, whose, which, which one, which ones, which of',
   how: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, how well does, how good is, how effective is, how much will, how much warmth, best way to, ways to, way to, how to, easiest way to, cheapest way to, whats the best way, a way to, how, hows',
-  when: 'whens, when is, when are, when, what time, by when, by what time, at what time, how early, how late, how soon, how long before, what hour, latest time, earliest time, what time of day, till when, until when, time to',
+  when: 'how late can i, how early can i, how late can we, what week, which week, what month, which month, what date, which date, what day, which day, by what date, by which date, how long until, how long till, how soon after, whens, when is, when are, when, what time, by when, by what time, at what time, how early, how late, how soon, how long before, what hour, latest time, earliest time, what time of day, till when, until when, time to',
   should:
-    'should, shall, do i need to, do i have to, do we need to, do we have to, must, ought, ought i, had i better, is it worth, worth, do i want to, would you, do i really need to, need i, time i, better to, i need to, must i, do i need',
+    'do i, do we, should i, should we, shall i, shall we, should it, should they, should, shall, do i need to, do i have to, do we need to, do we have to, must, ought, ought i, had i better, is it worth, worth, do i want to, would you, do i really need to, need i, time i, better to, i need to, must i, do i need',
   can: 'can, could, may, can i, could i, may i, can we, is it possible to, am i able to',
   will: 'will, would, wont, going to, gonna, is going to, do, does, did, is, are, am, was, were, has, have',
   'follow-on':
@@ -18,7 +18,7 @@ export const CUE_WORDS = {
 
   // --- what happens to the plant
   survive:
-    'survive, survives, survived, surviving, survival, make it, makes it, making it, made it, make it through, live, lives, living, live through, lived, pull through, ' +
+    'get on, gets on, getting on, get along, get on with, survive, survives, survived, surviving, survival, make it, makes it, making it, made it, make it through, live, lives, living, live through, lived, pull through, ' +
     'hold up, holds up, hold out, handle, handles, handling, tolerate, tolerates, ' +
     'stand up to, withstand, withstands, cope, copes, cope with, manage, manages, endure, come through, last through, get through, ' +
     'stay alive, still alive, alive, get by, ride out, do ok, stay in the ground, stay out, stay outside, be left out, sit out, ' +
@@ -34,7 +34,7 @@ export const CUE_WORDS = {
 
   // --- limits
   limit:
-    'how many degrees does, how many degrees will, how many degrees do, how cold, how low, how far down, lowest, coldest, minimum, minimum temperature, minimum temp, min temp, what temp, what temperature, what temperatures, at what temp, ' +
+    'what sort of low, what kind of low, how much of a freeze, at what outside temperature, what outside temperature, which outside temperature, at what outside temp, what outside temp, at what low, which low, what lows, min temperature, good down to, hardy down to, ok down to, safe down to, how bad a freeze, how bad a frost, how bad of a freeze, how bad of a frost, how severe a frost, how severe a freeze, how deep a freeze, how deep a frost, how far below, at which temperature, at which temp, which temperature, which temp, what degree, at what degree, how many below, how far, how far can it drop, how far can the temperature, to what temperature, down to what temperature, down to what, how many degrees does, how many degrees will, how many degrees do, how cold, how low, how far down, lowest, coldest, minimum, minimum temperature, minimum temp, min temp, what temp, what temperature, what temperatures, at what temp, ' +
     'at what temperature, at what point, kill temp, killing temp, killing temperature, kill temperature, kill point, cold limit, limit, limits, how hardy, how tough, how frost hardy, how cold hardy, how winter hardy, ' +
     'how much frost, how much cold, how much freezing, how many degrees, frost tolerance, cold tolerance, frost tolerant, cold tolerant, cold hardiness, ' +
     'frost hardiness, hardiness, frost hardy, cold hardy, winter hardy, how hard a frost, how hard a freeze, how tender, hardier, hardiest, hardy, tougher, low temp limit, lowest temp, lowest temperature, ' +
@@ -47,25 +47,26 @@ export const CUE_WORDS = {
   // --- whom it is about
   everything: 'anything, everything, any of, all of, all my plants, any, what all, something, everybody, all',
   garden:
-    'garden, plot, allotment, plants, crops, crop, veg, vegetables, vegetable, veggies, veggie, stuff, my stuff, things, plant, patch, kitchen garden, produce, planting, veg patch, growing',
+    'ones, which ones, garden, plot, allotment, plants, crops, crop, veg, vegetables, vegetable, veggies, veggie, stuff, my stuff, things, plant, patch, kitchen garden, produce, planting, veg patch, growing',
   it: 'it, they, them, these, those, this, that, theyre, its, theyll, itll, thats',
   mine: 'my, our, mine, ours, ive got, i have, ive, weve, we have, i got, i am growing, im growing, were growing',
   the: 'the',
 
   // --- covers and what is done with them
   cover:
-    'cover, covered, covering, covers, cover up, protect, protects, protected from, protecting, protection, insulate, insulation, keep alive, save, saving, saves, shield, ' +
+    'make sure, ensure, help, stop, prevent, prevents, ward off, be covered, be protected, fleeced, tucking in, tucked in, under cover, be kept alive, be saved, kept alive, kept warm, blanketed, cover, covered, covering, covers, cover up, protect, protects, protected from, protecting, protection, insulate, insulation, keep alive, save, saving, saves, shield, ' +
     'put over, lay over, throw over, put on, lay on, pile on, lay, throw, throw on, put, pile, drape, wrap, bundle up, tuck up, tuck in, bring through, gets, get, use, add, stack, pull over, put down, ' +
     'keep, keeps, keeping, rescue, bed down, overnight cover, keep warm, warm, put out, protecting from, put around, toss, toss over, anything on, anything over, something over, something on, reach for, cover them with',
   remedy:
-    'anything i can do, something i can do, anything we can do, what else can i do, what should i do, what do i do, what can i do, what to do, what must i do, what do we do, what should we do, how do i help, how can i help',
+    'suggest, recommend, advise, suggestions, any suggestions, what would you suggest, what do you suggest, what do you recommend, ideas for, recommendation, advice, anything i can do, something i can do, anything we can do, what else can i do, what should i do, what do i do, what can i do, what to do, what must i do, what do we do, what should we do, how do i help, how can i help',
   'as-well': 'as well, too, also, in addition, on top of that, on top as well, both',
   gain: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, what does, how well does, how good is, how effective is, how much will, how much warmth',
-  need: 'do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, call for, have to, has to, needing, got to, demand, demands',
+  check: 'check, status, report, overview, summary, rundown, run down, state of',
+  need: 'called for, advisable, wise, worthwhile, a good idea, bother, in order, do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, call for, have to, has to, needing, demand, demands',
   layers:
-    'how many layers, how many covers, how much cover, how thick, how much protection, how many blankets, how many sheets, how many layers of, what protection, which protection, how much insulation, how heavy, how much',
+    'how much protection does, how much protection will, how much insulation does, how many layers, how many covers, how much cover, how thick, how much protection, how many blankets, how many sheets, how many layers of, what protection, which protection, how much insulation, how heavy',
   compare:
-    'compare, comparison, better, warmer, best, warmest, difference, difference between, prefer, beat, beats, outperform, more, more than, more protection, gain more, comparing, superior, winner, between, either, choose, pick between, most, hotter, colder under, keeps warmer, work better, works better, do more, does more, more good, warmer under',
+    'better off, be better off, compare, comparison, better, warmer, best, warmest, difference, difference between, prefer, beat, beats, outperform, more, more than, more protection, gain more, comparing, superior, winner, between, either, choose, pick between, most, hotter, colder under, keeps warmer, work better, works better, do more, does more, more good, warmer under',
   and: 'and, plus, along with, as well as, together with, with also, n, then a, followed by',
   or: 'or, or just, or else, or only, or even, or maybe, or is, or would, or should i use, or a',
   versus:
@@ -74,7 +75,7 @@ export const CUE_WORDS = {
   without: 'without, no, not under, w/o, minus the, lacking, less the',
   'with-or-without':
     'with or without, with and without, with or w/o, without or with, with vs without, with versus without, with and w/o',
-  over: 'over, on, onto, on top of, atop, above, across, over the top of, outside, outside of, around, stretched over, draped over, thrown over, laid over, pulled over, piled on, piled over, heaped on, on the outside of, over top of, draped across, up over, laid on, spread over, stacked on',
+  over: 'go on, goes on, put on, over, on, onto, on top of, atop, above, across, over the top of, outside, outside of, around, stretched over, draped over, thrown over, laid over, pulled over, piled on, piled over, heaped on, on the outside of, over top of, draped across, up over, laid on, spread over, stacked on',
   under:
     'under, underneath, beneath, below, inside, inside of, in, within, underneath of, in under, down inside, into, beneath a, tucked under',
   'on-it':
@@ -88,25 +89,25 @@ export const CUE_WORDS = {
 
   // --- opening and shutting
   open:
-    'open, opens, opened, opening, open up, vent, vents, vented, venting, ventilate, ventilating, ventilation, prop, propped, propping, prop open, uncover, uncovering, ' +
+    'up or down, airing, aired, air it out, airing out, throw open, let air in, let in air, lids up, lid up, burp, take the lid off, take the lids off, go up, come up, open, opens, opened, opening, open up, vent, vents, vented, venting, ventilate, ventilating, ventilation, prop, propped, propping, prop open, uncover, uncovering, ' +
     'take off, takes off, taken off, taking off, come off, comes off, coming off, pull off, pulled off, remove, removed, removing, lift, lifted, lifting, air out, air, crack, crack open, roll up, ' +
-    'roll back, peel back, unwrap, open the lid, unzip, fold back, take away, take down, strip off, pull back, let the heat out, let some air in, strip, take it off, take them off, off with',
+    'roll back, peel back, unwrap, open the lid, unzip, fold back, take away, take down, strip off, pull back, let the heat out, let some air in, strip, take it off, take them off',
   hot: 'too hot, overheat, overheats, overheating, cook, cooks, cooking, cooked, roast, roasting, bake, baking, too warm, get hot, getting hot, hot, boil, boiling, swelter, sweltering, heat stress, heat up, steaming, fry, wilt, wilting',
-  shut: 'shut, shuts, shutting, shut up, close, closes, closed, closing, close up, close down, button up, buttoned up, batten down, zip up, lower, lower the lid, shut down, shutting time, closing time, seal, seal up, shut tight',
+  shut: 'drop the sides, drop the lid, drop the lids, drop the flaps, let down, pull down, roll down, rolled down, put to bed, batten, zip, pull the lid, lids lid up or down, be down, lids down, lid down, be on, go on, goes on, go back on, back on, put back, cover up by, shut, shuts, shutting, shut up, close, closes, closed, closing, close up, close down, button up, buttoned up, batten down, zip up, lower, lower the lid, shut down, shutting time, closing time, seal, seal up, shut tight',
   leave: 'leave, leaving, left, stay, stays, keep it, kept, remain, leave it, leave them',
   off: 'off, away, back',
-  lid: 'lid, covers, lids, lights, flap, flaps, door, doors, sides, ends, vent flap, end walls, sidewalls, roll ups, side vents, window',
+  lid: 'vents, vent flaps, light, lid, covers, lids, lights, flap, flaps, door, doors, sides, ends, vent flap, end walls, sidewalls, roll ups, side vents, window',
 
   // --- picking, sowing, the year
-  pick: 'need lifting, needs lifting, be lifted, lifting before, pick, picked, picking, harvest, harvested, harvesting, cut, cutting, bring in, dig, dig up, digging, gather, gathering, pull up, lift and store, bring inside, pick from, harvestable, pull, pulling, dug, crop it, snip, clip',
+  pick: 'ready to pick, ready to harvest, ready to cut, collect, salvage, clear out, rush out and pick, bring them in, bring it in, strip the, need lifting, needs lifting, be lifted, lifting before, pick, picked, picking, harvest, harvested, harvesting, cut, cutting, bring in, dig, dig up, digging, gather, gathering, pull up, lift and store, bring inside, pick from, harvestable, pull, pulling, dug, crop it, snip, clip',
   eat: 'eat, eaten, eating, edible, consume, safe to eat, ok to eat, okay to eat, fit to eat, good to eat, poisonous, toxic, poison, cook with, use in the kitchen, serve',
   frozen:
     'frozen, frosty, frosted, froze, icy, frozen solid, thaw, thaws, thawed, thawing, thaw out, thawed out, defrost, iced over, white with frost, stiff with frost, frost on, frozen stiff, been frozen, got frozen, got frosted, frost bitten, frostbitten, covered in frost',
   frost:
-    'frost, frosts, the frost, a frost, the freeze, a freeze, hard frost, hard freeze, light frost, light freeze, killing frost, freeze tonight, cold snap, cold spell, the cold, first freeze, first hard freeze, freeze up, freeze coming, deep freeze, polar vortex, arctic blast, cold front, black frost, ground frost, air frost, white frost, radiation frost, hoar frost, sharp frost',
+    'frost, frosts, the frost, a frost, the freeze, a freeze, hard frost, hard freeze, light frost, light freeze, killing frost, cold snap, cold spell, the cold, first freeze, first hard freeze, freeze up, freeze coming, deep freeze, polar vortex, arctic blast, cold front, black frost, ground frost, air frost, white frost, radiation frost, hoar frost, sharp frost',
   sow: 'sow, sowing, sown, sowed, seed, seeding, seeded, direct seed, direct sow, plant, planted, planting, plant out, planting out, transplant, transplanting, set out, put in, start seeds, start seed, start, get in the ground, get in, plant them out, setting out, start from seed',
   daylight:
-    'persephone period, persephone days, persephone, 10 hour, ten hour, 10 hours, ten hours, 10 hours of daylight, ten hours of daylight, 10 hour days, ten hour days, 10 hour day, ten hour day, day length, daylength, daylight, daylight hours, short days, dark weeks, dark days, dark period, days shorten, days get longer, days lengthen, days start getting longer, ' +
+    'how short are the days, how short are days, how short is the day, length of the day, short are the days, long is the day, long will the day be, long will the days be, day be ten hours, days be ten hours, hours of day, shorter days, longer days, days shorter, days longer, day shorter, day longer, persephone period, persephone days, persephone, 10 hour, ten hour, 10 hours, ten hours, 10 hours of daylight, ten hours of daylight, 10 hour days, ten hour days, 10 hour day, ten hour day, day length, daylength, daylight, daylight hours, short days, dark weeks, dark days, dark period, days shorten, days get longer, days lengthen, days start getting longer, ' +
     'long are the days, how long are days, how long are the days, how long is the day, days drop below, days fall below, days get short, hours of daylight, hours of light, day is shortest, shortest day, winter solstice, solstice, under ten hours, under 10 hours, below ten hours, below 10 hours, over ten hours, above ten hours, hours of sun',
   calendar:
     'calendar, schedule, sowing date, sowing dates, planting date, planting dates, winter plan, winter calendar, sowing calendar, planting calendar, first frost date, last frost date, frost date, frost dates, growing season, season plan, sowing plan, planting plan, sowing schedule, planting schedule, year planner, sow by, plant by, winter garden plan, sowing time, planting time, first frost, last frost, average first frost, average last frost',
@@ -126,7 +127,7 @@ export const CUE_WORDS = {
   safely:
     'safely, dangerous, unsafe, hazard, hazardous, fire risk, fire hazard, catch fire, is it safe, safe to, legal, allowed, health risk, a bad idea, bad idea, leach, contaminate',
   'under-load':
-    'collapse, collapses, collapsing, cave in, hold the weight, weight, load, brush off, brush, knock off, knock, push off, push, shovel, sweep, sweep off, piling, piling up, piled up, build up, built up, bend, break, breaking, crush, get off, clear off, scrape, rake off, take the weight, come down, fall in, sagging, sag, bow under',
+    'coming down, come down, cave, flatten, flattened, squash, squashed, weigh down, weighing down, collapse, collapses, collapsing, cave in, hold the weight, weight, load, brush off, brush, knock off, knock, push off, push, shovel, sweep, sweep off, piling, piling up, piled up, build up, built up, bend, break, breaking, crush, get off, clear off, scrape, rake off, take the weight, come down, fall in, sagging, sag, bow under',
   infant:
     'baby, infant, infants, babies, toddler, toddlers, newborn, little one, months old, month old, weaning, my son, my daughter',
 
@@ -141,7 +142,7 @@ export const CUE_WORDS = {
   'at-freezing':
     'at freezing, to freezing, hits freezing, just below freezing, just under freezing, right at freezing, around freezing, near freezing, barely freezing, freezing mark, just above freezing, freezing temperatures, freezing temps',
   'or-below':
-    'or below, or lower, or colder, or less, or under, and below, and colder, or even lower, or even colder, or thereabouts, or so, ish',
+    'or below, or lower, or colder, or less, and colder, or even lower, or even colder, or thereabouts, or so, ish',
   between: 'between, in between, anywhere from, anywhere between, from',
   'range-to': 'to, through, thru, till, until',
   high: 'high of, highs of, high, highs, daytime, by day, max, maximum, high temp, high temperature, daytime high, afternoon high, day temps, day temperature, warming to, warming up to, back up to, reaching, up to, during the day, rising to, climbing to, getting up to',

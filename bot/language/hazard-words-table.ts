@@ -13,7 +13,7 @@ export const HAZARD_WORDS: readonly { readonly topics: readonly CautionKey[]; re
   {
     topics: ['electric-heat'],
     phrases:
-      'heat lamp, heat lamps, heating cable, heating cables, heat cable, heat cables, soil cable, soil heating cable, soil heating cables, soil warming cable, heat mat, heat mats, heating mat, heated mat, heat tape, heating tape, christmas lights, ' +
+      'heat lamp, heat lamps, propagation mat, propagation mats, heated propagation mat, seedling mat, heated bench, heating cable, heating cables, heat cable, heat cables, soil cable, soil heating cable, soil heating cables, soil warming cable, heat mat, heat mats, heating mat, heated mat, heat tape, heating tape, christmas lights, ' +
       'xmas lights, fairy lights, string lights, holiday lights, incandescent bulb, incandescent bulbs, light bulb, light bulbs, lightbulb, lightbulbs, lamp, lamps, extension cord, extension cords, extension lead, extension leads, extension cable, electric heater, electric heaters, ' +
       'fan heater, space heater, space heaters, electric blanket, electric blankets, heating pad, heat pad, heated blanket, tube heater, tubular heater, oil filled radiator, hair dryer, heat gun, electric cable, electric heating, electric heat, led lights, incandescent lights, power strip, hot water bottle lamp, heated propagator, work light, reptile lamp, brooder lamp',
   },
@@ -31,13 +31,13 @@ export const HAZARD_WORDS: readonly { readonly topics: readonly CautionKey[]; re
   {
     topics: ['glass'],
     phrases:
-      'glass roof, glass overhead, overhead glass, overhead glazing, glass pane, glass panes, shower doors, shower door, glass doors, patio doors, glass door, roof glass, broken glass, plate glass, pane, panes, tempered glass, safety glass, cracked glass, sliding glass doors, old glass, greenhouse glass',
+      'glass roof, glass in the roof, glass in a roof, roof of glass, roof glazing, glass above, glass overhead, overhead glass, overhead glazing, glass pane, glass panes, shower doors, shower door, glass doors, patio doors, glass door, roof glass, broken glass, plate glass, pane, panes, tempered glass, safety glass, cracked glass, sliding glass doors, old glass, greenhouse glass',
   },
   {
     topics: ['treated-timber'],
     phrases:
       'treated timber, treated lumber, treated wood, treated boards, treated planks, pressure treated, pressure treated boards, pressure treated wood, pressure treated lumber, pressure treated timber, pressure treated planks, railway sleeper, railway sleepers, railroad tie, railroad ties, ' +
-      'sleepers, creosote, green treated, green treated wood, cca, cca treated, arsenic, treated posts, treated pallets, pallet wood, pallets, telephone pole, telephone poles, utility poles, old decking, treated 2x6, treated plywood, railway ties, copper treated',
+      'sleepers, creosoted, creosoted sleepers, creosoted, creosoted sleepers, creosoted timber, creosote, green treated, green treated wood, cca, cca treated, arsenic, treated posts, treated pallets, pallet wood, pallets, telephone pole, telephone poles, utility poles, old decking, treated 2x6, treated plywood, railway ties, copper treated',
   },
   { topics: ['nitrate'], phrases: 'nitrate, nitrates, nitrite, nitrites, blue baby' },
   {

@@ -22,7 +22,15 @@ export function asksForGain({ says, hasCover, hasCrop, hasLow }: Facts): boolean
 /** "What must I lay over the lettuce?" */
 export const WHAT_COVER: IntentRule = {
   intent: 'what-cover',
-  when: [asksForRemedy, asksForLayers, needsCover, asksWhatToLay, asksWhatGoesOver, asksForBestCover],
+  when: [
+    asksForRemedy,
+    asksForLayers,
+    needsCover,
+    asksWhatToLay,
+    asksWhatGoesOver,
+    asksForSomeCover,
+    beginsWithCovering,
+  ],
   unless: [
     asksWhichNeedsCover,
     ({ says }) => says('limit', 'worry', 'risk') && !says('need'),
@@ -67,10 +75,18 @@ function asksWhatGoesOver({ spans, says, hasCover }: Facts): boolean {
   return over && says('what', 'which') && !hasCover;
 }
 
-/** "Best cover for spinach at 5F?" */
-function asksForBestCover(facts: Facts): boolean {
-  const namesCovers = facts.spans.some(({ plain }) => plain === 'cover' || plain === 'covers');
-  return facts.says('compare') && namesCovers && namesPlant(facts) && !facts.hasCover;
+/** "Best cover for spinach at 5F?", "is there a cover that gets chard through?" */
+function asksForSomeCover(facts: Facts): boolean {
+  const namesCovers = facts.spans.some(({ plain }) => /^(cover|covers|covering|protection)$/.test(plain));
+  return namesCovers && namesPlant(facts) && !facts.hasCover && !facts.says('survive', 'harm', 'fine', 'risk', 'when');
+}
+
+/** "Protect peas 20F", "cover lettuce tonight?" */
+function beginsWithCovering(facts: Facts): boolean {
+  const { spans, says, hasCover } = facts;
+  const isRescue = ['keep', 'save', 'protect'].includes(spans[0]?.plain ?? '');
+  const asksFate = says('survive', 'harm') && !isRescue;
+  return isCue(spans[0], 'cover') && namesPlant(facts) && !hasCover && !asksFate && !says('when');
 }
 
 /** "Which vegetables don't need cover?" asks for the crops. */

@@ -1,16 +1,16 @@
 import { asksOfFate, type Facts, isFragment, namesBeds, namesNight, namesPlant } from './facts.ts';
 import type { IntentRule } from './intent-rule.ts';
-import { isCue } from './span.ts';
+import { isCue, type Span } from './span.ts';
 
 /** "How cold can kale go?" */
 export const HOW_COLD: IntentRule = {
   intent: 'how-cold',
-  when: [asksForLimit, asksWhenItDies],
+  when: [asksForLimit, asksWhenItDies, asksWhatItTakes],
   unless: [
     ({ hasLow }) => hasLow,
     (facts) => !(namesPlant(facts) || facts.hasCover || facts.hasBed || facts.says('it')),
     asksOfOneNight,
-    ({ spans }) => isCue(spans[0], 'will') && spans.some(({ plain }) => plain === 'too cold'),
+    isTooColdForNow,
   ],
 };
 
@@ -21,6 +21,18 @@ function asksForLimit({ says, hasCrop }: Facts): boolean {
 /** "When do turnips die?" */
 function asksWhenItDies(facts: Facts): boolean {
   return facts.says('when') && facts.says('harm') && facts.when === undefined && namesPlant(facts);
+}
+
+/** "What can parsley take under a blanket?" */
+function asksWhatItTakes(facts: Facts): boolean {
+  const { says, when } = facts;
+  return says('what') && says('can') && says('survive', 'fare') && when === undefined && facts.hasCrop;
+}
+
+/** "Is it too cold for peas?" asks of a night, "how cold is too cold?" of the plant. */
+function isTooColdForNow({ spans, says }: Facts): boolean {
+  const others = spans.some((span) => isCue(span, 'limit') && !span.plain.startsWith('too cold'));
+  return spans.some(({ plain }) => plain.startsWith('too cold')) && !others && !says('when', 'what', 'how', 'can');
 }
 
 /** "What temperature will my lettuce be tonight?" */
@@ -37,12 +49,18 @@ export const WHICH_CROPS: IntentRule = {
     ({ says, when }) => says('limit') && when !== undefined,
     ({ says, hasBed, hasCover }) => says('risk', 'worry') && !hasBed && !hasCover,
     asksOfEverything,
+    ({ says, when, spans }) => says('fine') && when === 'tonight' && spans.some(isWe),
     ({ says, when }) => says('remedy') && when !== undefined,
     asksWhich,
     asksOfGarden,
   ],
   unless: [namesPlant, isAboutNothing],
 };
+
+/** "Are we safe tonight?" */
+function isWe({ plain }: Span): boolean {
+  return plain === 'i' || plain === 'we';
+}
 
 const COMING: ReadonlySet<string> = new Set([
   'coming',
@@ -55,7 +73,8 @@ const COMING: ReadonlySet<string> = new Set([
 ]);
 
 function isAboutNothing(facts: Facts): boolean {
-  return !namesNight(facts) && !facts.says('garden', 'mine', 'frost', 'night-weather');
+  const isBriefRisk = facts.says('risk') && isFragment(facts);
+  return !namesNight(facts) && !isBriefRisk && !facts.says('garden', 'mine', 'frost', 'night-weather');
 }
 
 function asksOfFateOrCover(facts: Facts): boolean {
@@ -76,7 +95,7 @@ function asksWhich(facts: Facts): boolean {
 /** "How are my beds looking for tonight?", "is my garden safe?" */
 function asksOfGarden(facts: Facts): boolean {
   const { says, hasBed, when } = facts;
-  const asks = asksOfFateOrCover(facts) || says('how') || when !== undefined;
+  const asks = asksOfFateOrCover(facts) || says('how', 'check') || when !== undefined;
   return (namesBeds(facts) || says('garden')) && !hasBed && asks;
 }
 
@@ -105,6 +124,6 @@ function asksOfBed(facts: Facts): boolean {
 /** "14F", "under fleece": a piece of a question. */
 function isNightAlone(facts: Facts): boolean {
   const { says, hasLow, hasCover } = facts;
-  const isOther = says('what', 'which', 'how', 'when') && !hasLow;
+  const isOther = says('what', 'which', 'how', 'when');
   return (hasLow || hasCover) && isFragment(facts) && !isOther;
 }

@@ -1,4 +1,4 @@
-import { asksOfLife, type Facts, namesBeds } from './facts.ts';
+import { asksOfLife, type Facts, isFragment, namesBeds } from './facts.ts';
 import type { IntentRule } from './intent-rule.ts';
 import { isCue } from './span.ts';
 
@@ -34,18 +34,33 @@ function staysOnByDay({ says, spans, when, hasCover }: Facts): boolean {
 function opens(facts: Facts): boolean {
   const { says, when } = facts;
   if (says('leave') && says('open')) return false;
-  const asks = says('when', 'should', 'can', 'how', 'what', 'which', 'will') || isBriefOpening(facts);
-  const something = namesCovering(facts) || opensByItself(facts) || when === 'today' || when === 'morning';
-  return asks && something && (says('open') || takesOff(facts));
+  const begins = isCue(facts.spans[0], 'open');
+  const questions = says('when', 'should', 'can', 'how', 'what', 'which', 'will', 'safely', 'fine', 'need');
+  const asks = begins || questions || isBriefOpening(facts);
+  const something =
+    namesCovering(facts) || opensByItself(facts) || when === 'today' || when === 'morning' || isBareWhen(facts);
+  return asks && something && (opensOutright(facts) || takesOff(facts));
+}
+
+/** "shut the vents" names them only. */
+function opensOutright({ spans, says }: Facts): boolean {
+  return spans.some((span) => isCue(span, 'open') && !(says('shut') && span.plain.startsWith('vent')));
 }
 
 function namesCovering(facts: Facts): boolean {
   return facts.hasCover || facts.hasBed || namesBeds(facts) || facts.says('lid', 'garden', 'it');
 }
 
+/** "What time should I open up?" */
+function isBareWhen(facts: Facts): boolean {
+  return facts.says('when') && isFragment(facts);
+}
+
 /** "uncover", "vent": words that need no thing named. */
 function opensByItself({ spans }: Facts): boolean {
-  return spans.some((span) => isCue(span, 'open') && /^(uncover|unwrap|vent)/.test(span.plain));
+  return spans.some(
+    (span) => isCue(span, 'open') && /^(uncover|unwrap|vent|open the lid|take (it|them) off)/.test(span.plain),
+  );
 }
 
 /** "open or closed today?", "covers off?" */
@@ -69,7 +84,7 @@ function takesOff({ spans }: Facts): boolean {
 export const CLOSE: IntentRule = {
   intent: 'close',
   when: [({ says }) => says('leave') && says('open'), shuts, coversByWhen],
-  unless: [({ hasLow, hasCrop }) => hasLow && hasCrop],
+  unless: [({ hasLow, hasCrop }) => hasLow && hasCrop, ({ says }) => says('what', 'which') && !says('when', 'late')],
 };
 
 const SHORT_QUESTION = 8;
@@ -79,7 +94,7 @@ function shuts(facts: Facts): boolean {
   const asksTime = says('when', 'late') || spans.some(({ plain }) => plain.endsWith('time'));
   const isBrief = spans.length <= SHORT_QUESTION;
   const asks = says('should', 'can', 'leave') && (namesCovering(facts) || says('everything') || isBrief);
-  return says('shut') && (asksTime || asks);
+  return says('shut') && (asksTime || asks || isCue(spans[0], 'shut'));
 }
 
 /** "When should I cover my beds?" asks for the hour, "what" and "how much" for the cover. */

@@ -18,9 +18,13 @@ function asksToPick(facts: Facts): boolean {
   const { says, spans, when } = facts;
   const picks = says('pick') && !follows(spans, 'pick', 'off', 2);
   const asks =
-    says('when', 'should', 'can', 'what', 'which', 'fine', 'frozen', 'need', 'frost') || isCue(spans[0], 'pick');
-  const something = namesPlant(facts) || says('garden', 'frost', 'frozen', 'it', 'everything') || when !== undefined;
-  return picks && asks && something;
+    says('when', 'should', 'can', 'what', 'which', 'fine', 'safely', 'frozen', 'need', 'frost') ||
+    isCue(spans[0], 'pick');
+  const ready = spans.some(({ plain }) => plain.startsWith('ready to'));
+  const isOpenQuestion = says('what', 'which') && says('should', 'can');
+  const something =
+    isOpenQuestion || namesPlant(facts) || says('garden', 'frost', 'frozen', 'it', 'everything') || when !== undefined;
+  return picks && (asks || ready) && something;
 }
 
 /** "Should I lift my carrots?": roots are lifted out of the soil, lids off it. */
@@ -44,6 +48,7 @@ export const SEASON: IntentRule = {
     ({ says, hasLow, hasCrop }) => says('daylight') && !(hasLow && hasCrop),
     ({ says, hasLow }) => says('growth') && says('when', 'will') && !hasLow,
     asksToSow,
+    isTooLate,
   ],
 };
 
@@ -54,11 +59,23 @@ function asksToSow(facts: Facts): boolean {
   return sows && asks && !hasLow && !says('cover', 'survive');
 }
 
+/** "Is October too late for fava beans?" */
+function isTooLate(facts: Facts): boolean {
+  const { says, hasLow, when, spans } = facts;
+  const isOther = says('shut', 'open', 'pick', 'harm') || spans.some(isCovering);
+  return says('late') && namesPlant(facts) && !hasLow && when === undefined && !isOther;
+}
+
+function isCovering({ plain }: Span): boolean {
+  return /^(cover|protect)/.test(plain);
+}
+
 const SHORT_QUESTION = 4;
 
 /** "plant" and "seed" are things as well as deeds. */
 function isVerbAt(spans: readonly Span[], at: number): boolean {
   const before = spans[at - 1];
+  if (spans[at]?.plain === 'start' && spans[at + 1]?.plain === 'to') return false;
   return !isCue(before, 'mine', 'the', 'it') && before?.plain !== 'a';
 }
 

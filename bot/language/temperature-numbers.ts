@@ -67,7 +67,7 @@ function isCountedByWordAfter(spans: readonly Span[], next: number, value: numbe
   if (senseOf(after, 'layers') || senseOf(after, 'bed')) return true;
   if (isCue(after, 'or') && spans[next + 1]?.value !== undefined) return isCountedByWordAfter(spans, next + 2, value);
   const few = Number.isInteger(value) && value >= 1 && value <= LARGEST_COUNT;
-  if (few && senseOf(after, 'cover') && isPlural(after)) return true;
+  if (few && senseOf(after, 'cover') && (isPlural(after) || value === 1)) return true;
   if (few && senseOf(after, 'weight') && senseOf(spans[next + 1], 'cover') && isPlural(spans[next + 1])) return true;
   return false;
 }

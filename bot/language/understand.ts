@@ -84,7 +84,13 @@ function readAll(spans: readonly Span[], context: Context): Read {
   const says = cuesOf(spans);
   const hasCrop = crops.crops.length > 0 || crops.choices.length > 0;
   const hasRoof = [...(covers.covers ?? []), ...(covers.options ?? []).flat()].some(isRoof);
-  const topics = cautionTopics({ spans, says, hasRoof, cropIds: crops.crops.map(({ id }) => id) });
+  const topics = cautionTopics({
+    spans,
+    says,
+    hasRoof,
+    hasLow: low.temperature !== undefined,
+    cropIds: crops.crops.map(({ id }) => id),
+  });
   const facts: Facts = {
     spans,
     says,
@@ -133,7 +139,7 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
     intent: asked,
     asked,
     crops: crops.crops,
-    unknownCrops: unknownCropsOf(crops, facts),
+    unknownCrops: isCaution ? [] : unknownCropsOf(crops, facts),
     ...lowSlots,
     ...coverSlots,
     ...(when && { when }),

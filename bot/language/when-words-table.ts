@@ -15,7 +15,7 @@ export const WHEN_WORDS: Readonly<Record<When | 'tomorrow', string>> = {
   'tomorrow-night':
     'tomorrow night, tomorrow nite, tomorrow evening, tomorow night, tommorow night, tommorrow night, tmrw night, tmw night, tomorrow overnight, tomorrow nights, tmr night, the night after this, tomorrow eve',
   'last-night':
-    'last night, last nite, yesterday night, the night before, last evening, lastnight, last nights, yesterday, in the night just gone, overnight last night',
+    'last night, last nite, yesterday night, the night before, last evening, lastnight, last nights, in the night just gone, overnight last night',
   monday: 'monday, monday night, mon night, on mon, mondays, monday evening',
   tuesday: 'tuesday, tuesday night, tues, tue night, tues night, on tue, tuesdays, tuesday evening',
   wednesday:

@@ -1,7 +1,6 @@
 import { cropVocabulary } from '../../bot/language/crop-vocabulary.ts';
 import { understand, understandUnbounded } from '../../bot/language/understand.ts';
-import { BUILD_CORPUS } from '../bot/language/build-corpus.ts';
-import { REPORT_CORPUS } from '../bot/language/report-corpus.ts';
+import { BUILT_ON, REPORTED } from '../bot/language/corpora.ts';
 import type { Row } from './row.ts';
 
 /** Texts with which a reader that back-tracks, or looks back over all it has read, would slow down. */
@@ -21,7 +20,7 @@ export function benchLanguage(): readonly Row[] {
   const started = performance.now();
   const vocabulary = cropVocabulary();
   const builtMs = performance.now() - started;
-  const questions = [...BUILD_CORPUS, ...REPORT_CORPUS].map(({ ask }) => ask);
+  const questions = [...BUILT_ON, ...REPORTED].map(({ ask }) => ask);
   for (let round = 0; round < 3; round += 1) for (const ask of questions) understand(ask, { vocabulary });
   const times = questions.map((ask) => elapsedMs(() => understand(ask, { vocabulary }))).sort((a, b) => a - b);
   return [

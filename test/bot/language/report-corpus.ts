@@ -1,7 +1,9 @@
 import { group } from './corpus-question.ts';
 
 /**
- * The half that is only reported on. Written before the reader; nothing in bot/language/ was tuned on a question of it.
+ * The half that is only reported on, written before the reader was. Its first run gave 189 of the 197 right in every slot
+ * and 193 in intent; later runs are no fresh evidence, since kinds of questions that failed here failed elsewhere too and
+ * were mended. The fresh half is `report-fresh-corpus.ts`.
  * The asker reads °F, has told a place, beds and a bed named "north bed", unless a row says otherwise.
  */
 export const REPORT_CORPUS = [
