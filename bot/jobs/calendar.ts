@@ -40,11 +40,12 @@ export function solarDay(at: Date, longitudeDeg: number): number {
  */
 export class Calendar {
   readonly #nights = new BoundedMap<string, { readonly night: CalendarNight | undefined }>(KEPT);
+  readonly #days = new BoundedMap<string, CalendarDay>(KEPT);
 
   /** The night after the noon of that day; undefined where the sun then stays up. */
   night(place: Clocked, day: number): CalendarNight | undefined {
     const { latitudeDeg, longitudeDeg, timeZone } = place;
-    const key = `${latitudeDeg} ${longitudeDeg} ${timeZone} ${day}`;
+    const key = keyOf(place, day);
     const known = this.#nights.get(key);
     if (known !== undefined) return known.night;
     const noon = noonOf(day, longitudeDeg);
@@ -55,13 +56,15 @@ export class Calendar {
   }
 
   day(place: Clocked, day: number): CalendarDay {
+    const key = keyOf(place, day);
+    const known = this.#days.get(key);
+    if (known !== undefined) return known;
     const noon = noonOf(day, place.longitudeDeg);
     const sun = sunTimes(noon, place.latitudeDeg, place.longitudeDeg);
-    return {
-      name: localDay(noon, place.timeZone),
-      noon,
-      sunrise: sun.kind === 'rises' ? sun.sunrise : undefined,
-    };
+    const sunrise = sun.kind === 'rises' ? sun.sunrise : undefined;
+    const made = { name: localDay(noon, place.timeZone), noon, sunrise };
+    this.#days.set(key, made);
+    return made;
   }
 
   /** The night of that name. */
@@ -72,6 +75,10 @@ export class Calendar {
     }
     return undefined;
   }
+}
+
+function keyOf({ latitudeDeg, longitudeDeg, timeZone }: Clocked, day: number): string {
+  return `${latitudeDeg} ${longitudeDeg} ${timeZone} ${day}`;
 }
 
 function noonOf(day: number, longitudeDeg: number): Date {
