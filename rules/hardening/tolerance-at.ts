@@ -1,6 +1,12 @@
 import type { Crop, Tolerance } from '../crops/crop.ts';
 
 /**
+ * A limit that moves down while its spread grows would make a hardened plant look worse on a mild night. The spread may
+ * only grow so fast that this begins where the odds are below 1 in 100 (judgement): 2.33 standard deviations.
+ */
+const OVERTAKEN_BEYOND_SDS = 2.33;
+
+/**
  * Tolerance of a crop at a state between grown warm and fully hardened.
  *
  * @param crop - A crop of the table.
@@ -20,6 +26,11 @@ export function toleranceAt(crop: Crop, hardeningIndex: number): Tolerance {
     firstMarkC: at(warm.firstMarkC, cold.firstMarkC),
     lt50C: at(warm.lt50C, cold.lt50C),
     killC: at(warm.killC, cold.killC),
-    sdK: at(warm.sdK, cold.sdK),
+    sdK: Math.min(at(warm.sdK, cold.sdK), warm.sdK + (hardeningIndex * leastGainK(crop)) / OVERTAKEN_BEYOND_SDS),
   };
+}
+
+/** How far hardening lowers the limit that it lowers least. */
+function leastGainK({ unhardened: warm, hardened: cold }: Crop): number {
+  return Math.min(warm.firstMarkC - cold.firstMarkC, warm.lt50C - cold.lt50C);
 }
