@@ -1,7 +1,7 @@
 import type { Readable, Writable } from 'node:stream';
 import type { Logger } from 'pino';
 import { DiscordApi } from './chat/discord/discord-api.ts';
-import type { Door } from './chat/discord/door.ts';
+import type { Door, DoorOptions } from './chat/discord/door.ts';
 import { openGateway } from './chat/discord/gateway.ts';
 import { openHttpDoor } from './chat/discord/http-door.ts';
 import { DiscordPoster } from './chat/discord/poster.ts';
@@ -18,6 +18,8 @@ import type { Config } from './config.ts';
 import { type DoorChoice, doorChoice, startLines } from './door-choice.ts';
 import { PlainProblem } from './errors.ts';
 import { forecastDesk } from './forecast/choose.ts';
+import { missingParts, type NeededPart } from './operating/readiness.ts';
+import { Watch } from './operating/watch.ts';
 import { openStore } from './store/open-store.ts';
 
 /** The machine that the program runs on. */
@@ -46,9 +48,10 @@ export async function runBot(config: Config, host: Host): Promise<void> {
   const closing: (() => Promise<void>)[] = [];
   try {
     const door = doorChoice(config);
-    const services = await openServices(config, door, host, closing);
+    const watch = new Watch(config);
+    const services = await openServices(config, door, watch, host, closing);
     if (door.kind === 'terminal') await atTerminal(config, services, host);
-    else await atDiscord(config, door, services, host, closing);
+    else await atDiscord(config, door, watch, services, host, closing);
   } finally {
     for (const close of closing.reverse()) await close();
   }
@@ -57,12 +60,14 @@ export async function runBot(config: Config, host: Host): Promise<void> {
 async function openServices(
   config: Config,
   door: DoorChoice,
+  watch: Watch,
   { log }: Host,
   closing: (() => Promise<void>)[],
 ): Promise<Services> {
   // Who only types at a terminal may do so while the bot runs on the same file.
   const store = await openStore(config.DATABASE_URL, door.kind === 'terminal' ? 'visitor' : 'bot');
   closing.push(() => store.close());
+  const clock = clockOf(config);
   const { FORECAST_CONTACT: contact, FORECAST_ORDER: order } = config;
   const forecasts =
     contact === undefined
@@ -75,10 +80,10 @@ async function openServices(
         });
   if (forecasts !== undefined) closing.push(() => forecasts.close());
   return {
-    clock: clockOf(config),
+    clock,
     log,
     allowance: new Allowance(ALLOWANCE.most, ALLOWANCE.refillMs),
-    store,
+    store: watch.store(store, clock),
     ...(forecasts && { forecasts }),
   };
 }
@@ -101,6 +106,7 @@ function tonightHere(locale: string, now: Date): Request {
 async function atDiscord(
   config: Config,
   choice: DiscordChoice,
+  watch: Watch,
   services: Services,
   host: Host,
   closing: (() => Promise<void>)[],
@@ -115,9 +121,19 @@ async function atDiscord(
   const api = new DiscordApi({ token: choice.token, apiBase, onTokenRefused });
   closing.push(async () => api.close());
   const equipped = { ...services, poster: new DiscordPoster(api) };
-  const door = openDoor(choice, equipped, api, apiBase, end);
-  closing.push(() => door.stop());
-  await Promise.race([door.ready, ended, asked(host.stop)]);
+  const desk = {
+    ...{ services: equipped, answer, answerPress },
+    ...{ commands: watch.commands(COMMANDS), buttons: watch.buttons(BUTTONS) },
+  };
+  const database = { name: 'the database', isThere: async () => services.store?.ping().then(() => true) };
+  const isReady = async () => (await missingParts([database])).length === 0;
+  let door: Door | undefined;
+  const parts: NeededPart[] = [database, { name: 'Discord', isThere: () => door?.isOpen() }];
+  closing.push(await watch.open(() => missingParts(parts)));
+  const opened = openDoor(choice, { desk, api, apiBase }, isReady, end);
+  door = opened;
+  closing.push(() => opened.stop());
+  await Promise.race([opened.ready, ended, asked(host.stop)]);
   if (host.stop.aborted) return;
   // What runs by itself starts here and is pushed to `closing`, so that it ends before the door does.
   host.log.info('ready');
@@ -126,16 +142,13 @@ async function atDiscord(
 
 function openDoor(
   choice: DiscordChoice,
-  services: Services,
-  api: DiscordApi,
-  apiBase: string,
+  common: DoorOptions,
+  isReady: () => Promise<boolean>,
   onFatal: (problem: PlainProblem) => void,
 ): Door {
-  const desk = { commands: COMMANDS, buttons: BUTTONS, services, answer, answerPress };
-  const common = { desk, api, apiBase };
   if (choice.kind === 'gateway') return openGateway({ ...common, token: choice.token, onFatal });
   const { port, publicKey } = choice;
-  return openHttpDoor({ ...common, port, publicKey, isReady: async () => services.store?.ping() });
+  return openHttpDoor({ ...common, port, publicKey, isReady });
 }
 
 function asked(stop: AbortSignal): Promise<void> {

@@ -19,8 +19,8 @@ const KNOWN_OFFSETS = [
 ] as const;
 
 export interface ClockWish {
-  /** A server that tells the time with its answers. */
-  readonly timeUrl: string;
+  /** A server that tells the time with its answers; undefined where none may be asked. */
+  readonly timeUrl: string | undefined;
   readonly userAgent: string;
   /** The machine's, whatever is rehearsed. */
   readonly wallMs: () => number;
@@ -29,10 +29,11 @@ export interface ClockWish {
 
 /** Whether this machine's clock agrees with the world's, and whether it knows time zones. */
 export async function clockFindings(wish: ClockWish): Promise<readonly Finding[]> {
-  return [await offsetFinding(wish), ...zoneFindings(wish)];
+  const { timeUrl } = wish;
+  return [...(timeUrl === undefined ? [] : [await offsetFinding(timeUrl, wish)]), ...zoneFindings(wish)];
 }
 
-async function offsetFinding({ timeUrl, userAgent, wallMs }: ClockWish): Promise<Finding> {
+async function offsetFinding(timeUrl: string, { userAgent, wallMs }: ClockWish): Promise<Finding> {
   const told = await toldMs(timeUrl, userAgent);
   if (told === undefined) {
     return look("This machine's clock could not be compared with another.", 'Check it against a clock you trust.');

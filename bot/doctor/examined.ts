@@ -24,14 +24,20 @@ export async function examined(examination: Examination): Promise<readonly Findi
   const [there, clock, forecasts] = await Promise.all([
     discordAndDatabase(config, door),
     clockFindings({
-      timeUrl: door.kind === 'terminal' ? config.NWS_BASE : `${config.DISCORD_API_BASE}/v10/gateway`,
+      timeUrl: timeUrl(config, door),
       userAgent: 'Eiderdown/0.1 (asks for the time)',
       wallMs: examination.wallMs ?? Date.now,
       zoneDataVersion: examination.zoneDataVersion,
     }),
-    forecastFindings(config, { ...examination, now: clockOf(config).now() }),
+    forecastFindings(config, { ...examination, needed: door.kind !== 'terminal', now: clockOf(config).now() }),
   ]);
   return [...findings, ...there, ...clock, ...forecasts];
+}
+
+/** Whoever is asked anyway. */
+function timeUrl(config: Config, door: DoorChoice): string | undefined {
+  if (door.kind !== 'terminal') return `${config.DISCORD_API_BASE}/v10/gateway`;
+  return config.FORECAST_CONTACT === undefined ? undefined : config.NWS_BASE;
 }
 
 async function discordAndDatabase(config: Config, door: DoorChoice): Promise<readonly Finding[]> {

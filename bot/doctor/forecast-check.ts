@@ -17,6 +17,8 @@ const BASE_SETTING: Readonly<Record<ForecastService, string>> = {
 };
 
 export interface ForecastCheck {
+  /** False where the bot only answers at a terminal. */
+  readonly needed: boolean;
   readonly now: Date;
   /** Wait before the one retry; the services' usual one unless given. */
   readonly retryWaitMs?: () => number;
@@ -27,7 +29,8 @@ export async function forecastFindings(config: Config, check: ForecastCheck): Pr
   const { FORECAST_CONTACT: contact, FORECAST_ORDER: order } = config;
   if (contact === undefined) {
     const todo = 'Set FORECAST_CONTACT to your e-mail or web address.';
-    return [fix('No service may be asked: they want a way to reach you.', todo)];
+    const says = 'No service may be asked: they want a way to reach you.';
+    return [check.needed ? fix(says, todo) : look(says, todo)];
   }
   const findings = await Promise.all(
     (order ?? FORECAST_SERVICES).map((service) => serviceFinding(service, contact, config, check)),

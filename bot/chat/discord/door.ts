@@ -25,6 +25,8 @@ export interface DoorOptions {
 export interface Door {
   /** Settles when the door answers; rejects with a `PlainProblem` that says what a host must put right. */
   readonly ready: Promise<void>;
+  /** Whether what people ask now reaches us. */
+  isOpen(): boolean;
   /** Finishes what is being answered, for a while, then closes. */
   stop(): Promise<void>;
 }

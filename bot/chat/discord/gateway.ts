@@ -6,6 +6,7 @@ import {
   GatewayCloseCodes,
   GatewayDispatchEvents,
   Options,
+  Status,
 } from 'discord.js';
 import type { Logger } from 'pino';
 import { PlainProblem } from '../../errors.ts';
@@ -66,6 +67,7 @@ export function openGateway(options: GatewayOptions): Door {
   };
   return {
     ready: opened(),
+    isOpen: () => client?.ws.shards.every(({ status }) => status === Status.Ready) ?? false,
     async stop() {
       stopping.abort();
       await answering.close(options.finishWithinMs ?? FINISH_WITHIN_MS);

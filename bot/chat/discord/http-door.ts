@@ -17,8 +17,8 @@ export interface HttpDoorOptions extends DoorOptions {
   readonly host?: string;
   /** Of the application, 64 hexadecimal digits. */
   readonly publicKey: string;
-  /** Rejects while the process cannot answer, as when its database is away. */
-  readonly isReady?: () => Promise<void>;
+  /** False while the process cannot answer, as when its database is away. */
+  readonly isReady?: () => Promise<boolean>;
   readonly backOff?: BackOff;
   readonly finishWithinMs?: number;
   /** How long a request may take to come in. */
@@ -47,7 +47,8 @@ export function openHttpDoor(options: HttpDoorOptions): HttpDoor {
   const answering = new Answering(desk, apiBase);
   const stopping = new AbortController();
   let isOpen = false;
-  const isReady = async () => isOpen && !stopping.signal.aborted && (await settled(options.isReady));
+  const isAnswering = () => isOpen && !stopping.signal.aborted;
+  const isReady = async () => isAnswering() && ((await options.isReady?.()) ?? true);
   const interactions = interactionsRoute(options, answering);
   const requestTimeout = options.requestWithinMs ?? REQUEST_WITHIN_MS;
   const server = createServer(
@@ -72,6 +73,7 @@ export function openHttpDoor(options: HttpDoorOptions): HttpDoor {
   };
   return {
     ready: opened(),
+    isOpen: isAnswering,
     port: () => portOf(server),
     async stop() {
       stopping.abort();
@@ -160,16 +162,6 @@ async function said(
   headers: Record<string, string> = {},
 ): Promise<void> {
   response.writeHead(status, { 'content-type': 'text/plain', ...headers }).end(`${words}\n`);
-}
-
-/** Whether the check, if there is one, finds nothing wrong. */
-async function settled(check: (() => Promise<void>) | undefined): Promise<boolean> {
-  try {
-    await check?.();
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 function header(request: IncomingMessage, name: string): string | undefined {

@@ -2,7 +2,10 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
+import { SETTING_NAMES } from '../../../bot/config.ts';
 
+/** So that a developer's own `.env` has no say in tests. */
+const NOTHING_SET = Object.fromEntries(SETTING_NAMES.map((name) => [name, '']));
 const COMPILED = new URL('../../../dist/', import.meta.url);
 
 /** A program of ours in a process of its own, run from what `npm run check` has compiled. */
@@ -17,7 +20,9 @@ export class Child {
     if (!existsSync(file)) throw new Error(`${program} is not compiled; "npm run check" does it.`);
     // Node 22 warns that its own SQLite is an experiment.
     const flags = ['--disable-warning=ExperimentalWarning'];
-    this.#process = spawn(process.execPath, [...flags, file, ...args], { env: { ...process.env, ...environment } });
+    this.#process = spawn(process.execPath, [...flags, file, ...args], {
+      env: { ...process.env, ...NOTHING_SET, ...environment },
+    });
     this.#process.stdout?.setEncoding('utf8').on('data', (text: string) => {
       this.#output += text;
     });

@@ -30,7 +30,7 @@ export interface HouseOptions {
   readonly double?: DiscordDouble;
   readonly finishWithinMs?: number;
   readonly requestWithinMs?: number;
-  readonly isReady?: () => Promise<void>;
+  readonly isReady?: () => Promise<boolean>;
   readonly token?: string;
 }
 
@@ -77,7 +77,7 @@ export async function houseBeingOpened(kind: DoorKind, options: HouseOptions = {
     const ready = opened.ready.then(() => {
       double.doorUrl = `http://127.0.0.1:${opened.port()}`;
     });
-    return { ready, stop: () => opened.stop() };
+    return { ready, isOpen: () => opened.isOpen(), stop: () => opened.stop() };
   }
 }
 

@@ -1,0 +1,52 @@
+import type { Clock } from '../clock.ts';
+import type { ButtonHandler, Command } from '../commands/command.ts';
+import type { Config } from '../config.ts';
+import type { Store } from '../store/store.ts';
+import { Metrics } from './metrics.ts';
+import { openOperatorPage } from './operator-page.ts';
+import { watchedButtons, watchedCommands } from './watched-commands.ts';
+import { watchRequests } from './watched-requests.ts';
+import { watchedStore } from './watched-store.ts';
+
+/** What a host's tools may see of the running bot; hands everything through as it is where no METRICS_PORT is set. */
+export class Watch {
+  readonly #config: Config;
+  readonly #metrics: Metrics | undefined;
+
+  constructor(config: Config) {
+    this.#config = config;
+    this.#metrics = config.METRICS_PORT === undefined ? undefined : new Metrics();
+  }
+
+  store(store: Store, clock: Clock): Store {
+    return this.#metrics === undefined ? store : watchedStore(store, this.#metrics, clock);
+  }
+
+  commands(commands: readonly Command[]): readonly Command[] {
+    return this.#metrics === undefined ? commands : watchedCommands(commands, this.#metrics);
+  }
+
+  buttons(buttons: readonly ButtonHandler[]): readonly ButtonHandler[] {
+    return this.#metrics === undefined ? buttons : watchedButtons(buttons, this.#metrics);
+  }
+
+  /**
+   * Opens the page where the figures stand.
+   *
+   * @param missing - Names the parts that are away.
+   * @returns closes it.
+   * @throws PlainProblem when it cannot be opened.
+   */
+  async open(missing: () => Promise<readonly string[]>): Promise<() => Promise<void>> {
+    const { METRICS_PORT: port, METRICS_HOST: host, ...config } = this.#config;
+    const metrics = this.#metrics;
+    if (metrics === undefined || port === undefined) return async () => undefined;
+    const { DISCORD_API_BASE: discord, NWS_BASE: nws, METNO_BASE: metno, OPENMETEO_BASE: openmeteo } = config;
+    const page = await openOperatorPage({ port, host, metrics, missing });
+    const endCounting = watchRequests({ discord, nws, metno, openmeteo }, metrics);
+    return async () => {
+      endCounting();
+      await page.stop();
+    };
+  }
+}
