@@ -28,12 +28,6 @@ export class PhraseTrie {
     node.senses.push(sense);
   }
 
-  sensesOf(words: readonly string[]): readonly Sense[] {
-    let node: Node | undefined = this.#root;
-    for (const word of words) node = node?.next.get(word);
-    return node?.senses ?? [];
-  }
-
   /** Every phrase that begins at a word of a text, shortest first. No more steps than the longest phrase has words. */
   phrasesAt(words: readonly string[], from: number): readonly Found[] {
     const found: Found[] = [];

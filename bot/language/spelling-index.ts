@@ -43,10 +43,6 @@ export class SpellingIndex {
     }
     return best;
   }
-
-  isKnown(word: string): boolean {
-    return this.#known.has(word) || isOrdinaryWord(word);
-  }
 }
 
 function lettersLike(letter: string): readonly string[] {

@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { cropVocabulary } from '../../../bot/language/crop-vocabulary.ts';
+import { type Context, followUp, understand } from '../../../bot/language/understand.ts';
+
+const context: Context = { vocabulary: cropVocabulary(), locale: 'en-US' };
+
+describe('an answer to a question asked back', () => {
+  it('gives the low that was missing', () => {
+    const asked = understand('will my spinach survive under fleece', context);
+    expect(asked.missing).toBe('temperature');
+    const { crops, covers, lowC, missing } = followUp(asked, 'about 14', context);
+    expect({ ids: crops.map(({ id }) => id), covers, lowC, missing }).toEqual({
+      ids: ['spinach'],
+      covers: ['row-cover'],
+      lowC: -10,
+      missing: undefined,
+    });
+  });
+
+  it('chooses among the crops that a word may mean', () => {
+    const asked = understand('will cress survive 14F under a sheet', context);
+    expect(asked.missing).toBe('crop-choice');
+    const { crops, covers, lowC, choices, missing } = followUp(asked, 'watercress', context);
+    expect({ ids: crops.map(({ id }) => id), covers, lowC, choices, missing }).toEqual({
+      ids: ['watercress'],
+      covers: ['sheet'],
+      lowC: -10,
+      choices: [],
+      missing: undefined,
+    });
+  });
+
+  it('puts a crop of the table in the place of one that is not', () => {
+    const asked = understand('will flumberry survive 14F under a blanket', context);
+    expect(asked.intent).toBe('unknown-crop');
+    const { intent, crops, unknownCrops, covers } = followUp(asked, 'I mean spinach then', context);
+    expect({ intent, ids: crops.map(({ id }) => id), unknownCrops, covers }).toEqual({
+      intent: 'survive',
+      ids: ['spinach'],
+      unknownCrops: [],
+      covers: ['blanket'],
+    });
+  });
+
+  it('names the covers to compare', () => {
+    const asked = understand('which cover is better', context);
+    expect(asked.missing).toBe('covers');
+    expect(followUp(asked, 'blanket or low tunnel', context).options).toEqual([['blanket'], ['low-tunnel']]);
+  });
+});
+
+describe('a new question in the same conversation', () => {
+  const previous = understand('will lettuce survive 10F under fleece', context);
+
+  it('takes nothing over when it stands by itself', () => {
+    expect(understand('will garlic survive 0F', { ...context, previous })).toEqual(
+      understand('will garlic survive 0F', context),
+    );
+  });
+
+  it('is declined as ever when it is about something else', () => {
+    expect(understand('thank you so much', { ...context, previous }).intent).toBe('decline');
+  });
+
+  it('asks for the limit of the same crop under the same cover', () => {
+    const { intent, crops, covers, lowC } = understand('how cold can it go', { ...context, previous });
+    expect({ intent, ids: crops.map(({ id }) => id), covers, lowC }).toEqual({
+      intent: 'how-cold',
+      ids: ['lettuce'],
+      covers: ['row-cover'],
+      lowC: undefined,
+    });
+  });
+
+  it('lays another cover over what was there', () => {
+    expect(understand('and with a tarp over it?', { ...context, previous }).covers).toEqual(['tarp', 'row-cover']);
+  });
+});
