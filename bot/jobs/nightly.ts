@@ -160,10 +160,15 @@ export class Nightly {
       await store.deliveries.giveUp(claim, error.code);
       return;
     }
+    const facts = { kind: work?.kind, code: error.code, attempt: claim.attempts };
     const until = tryAgainAt(this.#now(), claim.attempts, error.retryAfterS);
-    log.warn({ kind: work?.kind, code: error.code, attempt: claim.attempts }, error.message);
-    if (until < claim.giveUpAt) await store.deliveries.postpone(claim, until, error.code);
-    else await store.deliveries.giveUp(claim, error.code);
+    if (until < claim.giveUpAt) {
+      log.warn(facts, error.message);
+      await store.deliveries.postpone(claim, until, error.code);
+    } else {
+      log.error(facts, 'a post came to nothing before it was stale');
+      await store.deliveries.giveUp(claim, error.code);
+    }
   }
 
   /** The notice is planned first, so that a process that dies in between leaves it to be sent. */
