@@ -9,7 +9,7 @@ import { setSun } from './shortwave.ts';
 import { type Exposure, type Surroundings, setSurroundings } from './surroundings.ts';
 import { setVapour } from './vapour.ts';
 import { followJugs, setJugStore, settleJugs } from './water-jugs.ts';
-import { moveWetness } from './wetness.ts';
+import { moveWetness, wettingFraction } from './wetness.ts';
 
 const LEAF_HEAT_J_PER_M2K = 1200;
 /** A pass that moves no estimate by more than this is the last one. */
@@ -20,7 +20,7 @@ const MOST_START_PASSES = 60;
 /** Stiffness that holds wall and water at their start while everything light finds its balance. [W m⁻² K⁻¹] */
 const HELD_W_PER_M2K = 1e9;
 /** Optics are worked out anew when the wetness of a cover has moved by this. */
-const OPTICS_STEP_FRACTION = 0.001;
+const OPTICS_STEP_FRACTION = 0.003;
 const LEAST_VAPOUR_HPA = 0.01;
 
 /** A bed, how open it stands, and what it feels at the moment. */
@@ -81,7 +81,7 @@ export function advance(scene: Scene, outside: OutsideInstant, stepS: number, is
     if (solvePass(scene, SETTLED_K)) break;
   }
   settleStores(bed, around);
-  moveWetness(bed, around, stepS);
+  moveWetness(bed, around);
   findExposedLeaf(bed, around);
 }
 
@@ -166,6 +166,7 @@ function setStores(bed: Bed, stepS: number): void {
   const { crop, wall, jugs } = bed;
   const perS = stepS === 0 ? 0 : 1 / stepS;
   bed.stepS = stepS;
+  bed.wettingFraction = wettingFraction(stepS);
   for (const cover of bed.covers) {
     const { air, heightM } = cover.below;
     cover.upper.storeWPerM2K = cover.faceCapacityJPerM2K * perS;

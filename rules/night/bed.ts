@@ -48,6 +48,8 @@ export interface Ground {
   readonly air: Link;
   readonly below: Link;
   readonly evaporation: WetLink;
+  /** Resistance of the soil to vapour, in heat units. [m² K W⁻¹] */
+  readonly soilM2KPerW: number;
 }
 
 /** Sides of a frame. */
@@ -74,8 +76,8 @@ export interface Crop {
 export interface Bed {
   readonly stack: CoverStack;
   readonly airHeatJPerM3K: number;
-  readonly psychrometricHPaPerK: number;
-  readonly soilResistanceSPerM: number;
+  /** Heat units of an air exchange into latent heat: inverse of the psychrometric constant. [K hPa⁻¹] */
+  readonly latentKPerHPa: number;
   readonly soilAlbedoFraction: number;
   readonly network: HeatNetwork;
   readonly longwave: LongwaveExchange;
@@ -91,4 +93,6 @@ export interface Bed {
   readonly outerDew: WetLink | undefined;
   /** Length of the step for which stores were set; 0 for a steady state. */
   stepS: number;
+  /** Share of the way to its target that the wetness of a cover goes in such a step. */
+  wettingFraction: number;
 }

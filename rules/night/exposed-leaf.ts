@@ -38,7 +38,7 @@ export function findExposedLeaf(bed: Bed, around: Surroundings): void {
     straightenEmission(leaf);
     straightenSaturation(leaf);
     const isDrying = vapourHPa < leaf.saturationHPa;
-    const perHPa = (2 * leafVapourWPerM2K(bed, sideWPerM2K, isDrying)) / bed.psychrometricHPaPerK;
+    const perHPa = 2 * leafVapourWPerM2K(bed, sideWPerM2K, isDrying) * bed.latentKPerHPa;
     const fixed = gain - 2 * leaf.emissionBaseWPerM2 + perHPa * (vapourHPa - leaf.saturationBaseHPa);
     const foundC = fixed / (loss + 2 * leaf.emissionSlopeWPerM2K + perHPa * leaf.saturationSlopeHPaPerK);
     const moveK = Math.abs(foundC - leaf.nowC);

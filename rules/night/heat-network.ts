@@ -79,9 +79,9 @@ export class HeatNetwork {
    * @param outsideHPa - Vapour pressure outside. [hPa]
    */
   solve(emission: EmissionWeights, outsideHPa: number): void {
-    this.clear();
+    this.clear(emission.firstRow);
+    this.setEmission(emission);
     this.addStores();
-    this.addEmission(emission);
     this.addLinks();
     this.addWetLinks(outsideHPa);
     this.eliminate();
@@ -93,40 +93,43 @@ export class HeatNetwork {
     return this.load[row] as number;
   }
 
-  /** A loop, because for so few entries it is faster than `fill`. */
-  private clear(): void {
+  /** Empties the rows above the faces. A loop, because for so few entries it is faster than `fill`. */
+  private clear(firstFaceRow: number): void {
     if (this.load.length !== this.size) {
       this.matrix = new Float64Array(this.size * this.size);
       this.load = new Float64Array(this.size);
     }
-    const { matrix, load } = this;
-    for (let i = 0; i < matrix.length; i++) matrix[i] = 0;
-    for (let i = 0; i < load.length; i++) load[i] = 0;
-  }
-
-  private addStores(): void {
     const { matrix, load, size } = this;
-    for (const node of this.nodes) {
-      const { row, storeWPerM2K } = node;
-      matrix[row * size + row] = storeWPerM2K;
-      load[row] = storeWPerM2K * node.beforeC + node.sunWPerM2;
-    }
+    const end = firstFaceRow * size;
+    for (let i = 0; i < end; i++) matrix[i] = 0;
+    for (let row = 0; row < firstFaceRow; row++) load[row] = 0;
   }
 
-  private addEmission(emission: EmissionWeights): void {
+  /** Writes the rows of the faces anew, with longwave alone. */
+  private setEmission(emission: EmissionWeights): void {
     const { matrix, load, size } = this;
     const { firstRow, weights, basesWPerM2, slopesWPerM2K, outerGainsWPerM2 } = emission;
     const count = basesWPerM2.length;
     let place = 0;
     for (let i = 0; i < count; i++) {
-      const rowStart = (firstRow + i) * size + firstRow;
+      let entry = (firstRow + i) * size;
+      for (let column = 0; column < firstRow; column++) matrix[entry++] = 0;
       let gain = outerGainsWPerM2[i] as number;
       for (let sender = 0; sender < count; sender++) {
         const weight = weights[place++] as number;
-        matrix[rowStart + sender] = (matrix[rowStart + sender] as number) - weight * (slopesWPerM2K[sender] as number);
+        matrix[entry++] = -weight * (slopesWPerM2K[sender] as number);
         gain += weight * (basesWPerM2[sender] as number);
       }
-      load[firstRow + i] = (load[firstRow + i] as number) + gain;
+      load[firstRow + i] = gain;
+    }
+  }
+
+  private addStores(): void {
+    const { matrix, load, size } = this;
+    for (const { row, storeWPerM2K, beforeC, sunWPerM2 } of this.nodes) {
+      const own = row * size + row;
+      matrix[own] = (matrix[own] as number) + storeWPerM2K;
+      load[row] = (load[row] as number) + storeWPerM2K * beforeC + sunWPerM2;
     }
   }
 
@@ -174,12 +177,15 @@ export class HeatNetwork {
     }
   }
 
-  /** No pivot is sought: every node exchanges with its surroundings, so the diagonal dominates. */
+  /**
+   * No pivot is sought: every node exchanges with its surroundings, so the diagonal dominates. Its inverse is left in its place.
+   */
   private eliminate(): void {
     const { matrix, load, size } = this;
     for (let pivot = 0; pivot < size; pivot++) {
       const pivotStart = pivot * size;
       const inverse = 1 / (matrix[pivotStart + pivot] as number);
+      matrix[pivotStart + pivot] = inverse;
       for (let row = pivot + 1; row < size; row++) {
         const rowStart = row * size;
         const factor = (matrix[rowStart + pivot] as number) * inverse;
@@ -201,7 +207,7 @@ export class HeatNetwork {
       for (let column = row + 1; column < size; column++) {
         rest -= (matrix[rowStart + column] as number) * (load[column] as number);
       }
-      load[row] = rest / (matrix[rowStart + row] as number);
+      load[row] = rest * (matrix[rowStart + row] as number);
     }
   }
 }

@@ -1,4 +1,4 @@
-import { blackBodyWPerM2, KELVIN_AT_ZERO_C } from './constants.ts';
+import { KELVIN_AT_ZERO_C, STEFAN_BOLTZMANN_W_PER_M2K4 } from './constants.ts';
 
 const MAGNUS_HPA = 6.112;
 const MAGNUS_SLOPE = 17.62;
@@ -74,10 +74,10 @@ export function vapourNode(row: number, startHPa: number): VapourNode {
  * @param node - The node; its emission tangent is set.
  */
 export function straightenEmission(node: HeatNode): void {
-  const emission = blackBodyWPerM2(node.nowC);
-  const slope = (4 * emission) / (node.nowC + KELVIN_AT_ZERO_C);
-  node.emissionSlopeWPerM2K = slope;
-  node.emissionBaseWPerM2 = emission - slope * node.nowC;
+  const kelvin = node.nowC + KELVIN_AT_ZERO_C;
+  const cubed = STEFAN_BOLTZMANN_W_PER_M2K4 * kelvin * kelvin * kelvin;
+  node.emissionSlopeWPerM2K = 4 * cubed;
+  node.emissionBaseWPerM2 = cubed * (kelvin - 4 * node.nowC);
 }
 
 /**
@@ -87,9 +87,9 @@ export function straightenEmission(node: HeatNode): void {
  * @see The Magnus form of `saturationVapourHPa`, written out because this is the innermost loop (`wmo-magnus`)
  */
 export function straightenSaturation(node: HeatNode): void {
-  const offset = MAGNUS_C + node.nowC;
-  const saturation = MAGNUS_HPA * Math.exp((MAGNUS_SLOPE * node.nowC) / offset);
-  const slope = (saturation * MAGNUS_SLOPE * MAGNUS_C) / (offset * offset);
+  const inverse = 1 / (MAGNUS_C + node.nowC);
+  const saturation = MAGNUS_HPA * Math.exp(MAGNUS_SLOPE * node.nowC * inverse);
+  const slope = saturation * MAGNUS_SLOPE * MAGNUS_C * inverse * inverse;
   node.saturationHPa = saturation;
   node.saturationSlopeHPaPerK = slope;
   node.saturationBaseHPa = saturation - slope * node.nowC;

@@ -50,8 +50,7 @@ export function bedUnder(
   return {
     stack,
     airHeatJPerM3K: airHeatCapacityJPerM3K(input.site.elevationM),
-    psychrometricHPaPerK: psychrometricHPaPerK(input.site.elevationM),
-    soilResistanceSPerM: input.soil.surfaceResistanceSPerM,
+    latentKPerHPa: 1 / psychrometricHPaPerK(input.site.elevationM),
     soilAlbedoFraction: input.soil.albedoFraction,
     network,
     longwave: laidLongwave(covers, crop, ground, path),
@@ -65,6 +64,7 @@ export function bedUnder(
     jugs: waterMass && jugNode && jugsIn(network, jugNode, innermost?.below.air, waterMass, inner),
     outerDew: outermost && network.wetLink(outermost.upper, undefined),
     stepS: 0,
+    wettingFraction: Number.NaN,
   };
 }
 
@@ -160,6 +160,7 @@ function laidGround(
     air: network.link(surface, space?.air),
     below: network.link(surface, undefined),
     evaporation: network.wetLink(surface, space?.vapour),
+    soilM2KPerW: input.soil.surfaceResistanceSPerM / airHeatCapacityJPerM3K(input.site.elevationM) / floorFraction,
   };
 }
 

@@ -30,7 +30,7 @@ export function setLeakage(bed: Bed, around: Surroundings, vent: Vent | undefine
     }
     const leakWPerM2K = cover.floorFraction * Math.max(SEALED_W_PER_M2K, bed.airHeatJPerM3K * flowMPerS);
     cover.below.leak.perUnit = leakWPerM2K;
-    cover.below.vapourLeak.perUnit = leakWPerM2K / bed.psychrometricHPaPerK;
+    cover.below.vapourLeak.perUnit = leakWPerM2K * bed.latentKPerHPa;
     outsideC = insideC;
   }
   outermost.below.leak.outsideValue = around.coverAirC;

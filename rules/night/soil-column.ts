@@ -34,6 +34,9 @@ interface SoilLayer {
   /** Heat content at the beginning of the step. */
   heatJPerM3: number;
   slopeJPerM3K: number;
+  /** Thickness over the length of the step, and the inverse. */
+  depthRateMPerS: number;
+  slownessSPerM: number;
   /** What lies below eliminated: temperature = base + share · temperature of the layer above. */
   baseC: number;
   shareFraction: number;
@@ -73,6 +76,8 @@ export class SoilColumn {
         phase: phaseAt(nowC),
         heatJPerM3: this.heatAtJPerM3(nowC),
         slopeJPerM3K: Number.NaN,
+        depthRateMPerS: Number.NaN,
+        slownessSPerM: Number.NaN,
         baseC: Number.NaN,
         shareFraction: Number.NaN,
         inverseLossM2KPerW: Number.NaN,
@@ -129,19 +134,18 @@ export class SoilColumn {
    * @param surface - The surface at the end of the step.
    */
   settle(surface: HeatNode): void {
-    const { stepS } = this;
     let aboveC = surface.nowC;
     let upper: SoilLayer | undefined;
     let intoUpperWPerM2 = 0;
     for (const layer of this.layers) {
       const downWPerM2 = layer.upWPerM2K * (aboveC - layer.nowC);
-      if (upper !== undefined) this.store(upper, stepS * (intoUpperWPerM2 - downWPerM2));
+      if (upper !== undefined) this.store(upper, intoUpperWPerM2 - downWPerM2);
       intoUpperWPerM2 = downWPerM2;
       aboveC = layer.nowC;
       upper = layer;
     }
     this.bottomGainWPerM2 = this.bottomWPerM2K * (this.bottomC - aboveC);
-    if (upper !== undefined) this.store(upper, stepS * (intoUpperWPerM2 + this.bottomGainWPerM2));
+    if (upper !== undefined) this.store(upper, intoUpperWPerM2 + this.bottomGainWPerM2);
   }
 
   /** Heat above that of ground at 0 °C and frozen. [J m⁻²] */
@@ -170,25 +174,27 @@ export class SoilColumn {
     let downWPerM2K = this.bottomWPerM2K;
     for (const layer of this.fromBottom) {
       const slope = layer.phase === 1 ? this.heatCapacityJPerM3K + this.freezingJPerM3 : this.heatCapacityJPerM3K;
-      const perStep = layer.thicknessM / stepS;
       if (isStale || slope !== layer.slopeJPerM3K) {
         // Everything above a layer that begins to freeze has to be eliminated anew; otherwise the factors stand.
         isStale = true;
         layer.slopeJPerM3K = slope;
-        layer.inverseLossM2KPerW = 1 / (slope * perStep + layer.upWPerM2K + downWPerM2K * (1 - belowShare));
+        layer.depthRateMPerS = layer.thicknessM / stepS;
+        layer.slownessSPerM = stepS / layer.thicknessM;
+        const store = slope * layer.depthRateMPerS;
+        layer.inverseLossM2KPerW = 1 / (store + layer.upWPerM2K + downWPerM2K * (1 - belowShare));
         layer.shareFraction = layer.upWPerM2K * layer.inverseLossM2KPerW;
       }
       // In each phase heat = slope · temperature + what melting has taken up at 0 °C.
       const warmthJPerM3 = layer.phase === 0 ? layer.heatJPerM3 : layer.heatJPerM3 - this.freezingJPerM3;
-      layer.baseC = (warmthJPerM3 * perStep + downWPerM2K * belowC) * layer.inverseLossM2KPerW;
+      layer.baseC = (warmthJPerM3 * layer.depthRateMPerS + downWPerM2K * belowC) * layer.inverseLossM2KPerW;
       belowC = layer.baseC;
       belowShare = layer.shareFraction;
       downWPerM2K = layer.upWPerM2K;
     }
   }
 
-  private store(layer: SoilLayer, gainJPerM2: number): void {
-    layer.heatJPerM3 += gainJPerM2 / layer.thicknessM;
+  private store(layer: SoilLayer, gainWPerM2: number): void {
+    layer.heatJPerM3 += gainWPerM2 * layer.slownessSPerM;
     layer.nowC = this.temperatureAtC(layer.heatJPerM3);
     layer.phase = phaseAt(layer.nowC);
   }

@@ -16,16 +16,16 @@ const HALF_OPEN_SUN_W_PER_M2 = 60;
  * @param around - The surroundings.
  */
 export function setVapour(bed: Bed, around: Surroundings): void {
-  const { outermost, innermost, outerDew, crop, ground, path, psychrometricHPaPerK } = bed;
+  const { outermost, innermost, outerDew, crop, ground, path, latentKPerHPa } = bed;
   if (outermost !== undefined && outerDew !== undefined) {
     straightenSaturation(outermost.upper);
     const isDewy = around.vapourHPa > outermost.upper.saturationHPa;
-    outerDew.perHPa = isDewy ? outermost.upperAir.perUnit / psychrometricHPaPerK : 0;
+    outerDew.perHPa = isDewy ? outermost.upperAir.perUnit * latentKPerHPa : 0;
   }
   for (const cover of bed.covers) {
     straightenSaturation(cover.lower);
     const isDewy = cover.below.vapour.nowHPa > cover.lower.saturationHPa;
-    cover.lowerDew.perHPa = isDewy ? cover.lowerAir.perUnit / psychrometricHPaPerK : 0;
+    cover.lowerDew.perHPa = isDewy ? cover.lowerAir.perUnit * latentKPerHPa : 0;
   }
   setEvaporation(bed, ground);
   if (path !== undefined) setEvaporation(bed, path);
@@ -33,13 +33,13 @@ export function setVapour(bed: Bed, around: Surroundings): void {
   const isDrying = (innermost?.below.vapour.nowHPa ?? around.vapourHPa) < crop.leaves.saturationHPa;
   const leafWPerM2K = innermost === undefined ? around.bareLeafWPerM2K : SHELTERED_LEAF_W_PER_M2K;
   const leafArea = 2 * crop.canopy.leafAreaIndex * crop.floorFraction;
-  crop.wet.perHPa = (leafArea * leafVapourWPerM2K(bed, leafWPerM2K, isDrying)) / psychrometricHPaPerK;
+  crop.wet.perHPa = leafArea * leafVapourWPerM2K(bed, leafWPerM2K, isDrying) * latentKPerHPa;
 }
 
 function setEvaporation(bed: Bed, ground: Ground): void {
   straightenSaturation(ground.surface);
-  const soilPerArea = bed.soilResistanceSPerM / bed.airHeatJPerM3K / ground.floorFraction;
-  ground.evaporation.perHPa = 1 / (1 / ground.air.perUnit + soilPerArea) / bed.psychrometricHPaPerK;
+  const airWPerM2K = ground.air.perUnit;
+  ground.evaporation.perHPa = (bed.latentKPerHPa * airWPerM2K) / (1 + airWPerM2K * ground.soilM2KPerW);
 }
 
 /**

@@ -15,20 +15,28 @@ const REACHED_FRACTION = 0.0005;
  *
  * @param bed - The bed at the end of a step; `wetFraction` of its covers moves.
  * @param around - The surroundings.
- * @param stepS - Length of the step. [s]
  */
-export function moveWetness(bed: Bed, around: Surroundings, stepS: number): void {
+export function moveWetness(bed: Bed, around: Surroundings): void {
   findPotentialVapour(bed, around);
-  const share = 1 - Math.exp(-stepS / MEMORY_S);
   let outsideHPa = around.vapourHPa;
   for (const cover of bed.covers) {
     const insideHPa = cover.below.potentialHPa;
     const excessK = Math.max(dewExcessK(insideHPa, cover.lower.nowC), dewExcessK(outsideHPa, cover.upper.nowC));
     const target = Math.min(1, Math.max(0, excessK / FULLY_WET_K));
     const gap = target - cover.wetFraction;
-    cover.wetFraction = Math.abs(gap) < REACHED_FRACTION ? target : cover.wetFraction + gap * share;
+    cover.wetFraction = Math.abs(gap) < REACHED_FRACTION ? target : cover.wetFraction + gap * bed.wettingFraction;
     outsideHPa = insideHPa;
   }
+}
+
+/**
+ * Share of the way to its target that wetness goes in a step.
+ *
+ * @param stepS - Length of the step. [s]
+ * @returns Share. [0…1]
+ */
+export function wettingFraction(stepS: number): number {
+  return 1 - Math.exp(-stepS / MEMORY_S);
 }
 
 function dewExcessK(vapourHPa: number, faceC: number): number {
