@@ -1,16 +1,6 @@
 import { SERVICE_TITLES } from './credits.ts';
-import type { ServiceFailure } from './forecast.ts';
+import { FAILURE_WORDS } from './failure-words.ts';
 import { type ForecastServiceError, NoForecastError } from './forecast-error.ts';
-
-const WHY: Readonly<Record<ServiceFailure, string>> = {
-  refused: 'turned us away',
-  'rate-limited': 'has been asked too often',
-  'not-covered': 'does not cover this place',
-  unavailable: 'did not answer',
-  'bad-answer': 'sent something that cannot be read',
-  stale: 'had only an old forecast',
-  'too-short': 'does not reach that night',
-};
 
 /** The sentence for a gardener whom no service could serve. */
 export function noForecast(failures: readonly ForecastServiceError[]): NoForecastError {
@@ -20,7 +10,7 @@ export function noForecast(failures: readonly ForecastServiceError[]): NoForecas
       failures,
     );
   }
-  const reasons = failures.map(({ service, code }) => `${SERVICE_TITLES[service]} ${WHY[code]}`);
+  const reasons = failures.map(({ service, code }) => `${SERVICE_TITLES[service]} ${FAILURE_WORDS[code]}`);
   return new NoForecastError(
     `No forecast could be had: ${reasons.join('; ')}. Look outside, and cover as for a colder night.`,
     failures,

@@ -1,4 +1,5 @@
 import { SERVICE_TITLES } from '../forecast/credits.ts';
+import { FAILURE_WORDS } from '../forecast/failure-words.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
 import type { NightNote } from '../forecast/night-weather.ts';
 import type { Reader } from './reader.ts';
@@ -27,7 +28,7 @@ function noteLine(note: NightNote, { units }: Reader): string | undefined {
     case 'services-differ':
       return `${titled(note.other)} has ${temperature(note.otherLowC, units)} where this one has ${temperature(note.lowC, units)}; I used the colder.`;
     case 'fell-back':
-      return `${titled(note.from)} did not answer; this is from ${SERVICE_TITLES[note.to]}.`;
+      return `${titled(note.from)} ${FAILURE_WORDS[note.because]}; this is from ${SERVICE_TITLES[note.to]}.`;
     case 'cloud-assumed-clear':
       return 'The forecast tells no cloud for part of the night: reckoned as clear, the cold side.';
     case 'wind-assumed-calm':
