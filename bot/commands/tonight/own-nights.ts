@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import type { Reply, Section } from '../../chat/reply.ts';
 import { PlainProblem } from '../../errors.ts';
 import type { ForecastDesk } from '../../forecast/forecast.ts';
@@ -58,6 +59,8 @@ async function siteNight(site: Site, wish: OwnNightsWish, store: Store, forecast
     forecasts.forecastFor(place, now, { night: night.span }),
     forecasts.warningsFor(place, now),
   ]);
+  // Working out a garden holds everything up: what waits for an answer goes first.
+  await setImmediate();
   const outlook = nightOutlook(storedGarden({ site, beds, spareCovers }), forecast, night.span, now);
   const ids = beds.map(({ id }) => id);
   const marked = await store.covered.marked(ids, night.day);
