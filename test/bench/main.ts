@@ -2,6 +2,7 @@ import { benchAsk } from './ask.ts';
 import { benchDiscord } from './discord.ts';
 import { benchForecast } from './forecast.ts';
 import { benchLanguage } from './language.ts';
+import { benchProgram } from './program.ts';
 import type { Row } from './row.ts';
 import { benchStart } from './start.ts';
 import { benchStore } from './store.ts';
@@ -13,6 +14,7 @@ const SECTIONS: Readonly<Record<string, () => readonly Row[] | Promise<readonly 
   forecast: benchForecast,
   store: benchStore,
   discord: benchDiscord,
+  program: benchProgram,
   start: benchStart,
 };
 

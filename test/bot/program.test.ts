@@ -2,7 +2,8 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { request } from 'undici';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { DOORS, RunningBot, Surroundings } from './running.ts';
+import { DOORS } from './door-settings.ts';
+import { RunningBot, Surroundings } from './running.ts';
 import { Child } from './store/child.ts';
 
 let around: Surroundings;

@@ -1,5 +1,4 @@
 import { mkdtemp, rm } from 'node:fs/promises';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
@@ -8,11 +7,7 @@ import { openLog } from '../../bot/log.ts';
 import { runBot } from '../../bot/program.ts';
 import { DiscordDouble } from '../fakes/discord/double.ts';
 import { FIXTURE_NOW, ForecastServices } from '../fakes/forecast-services.ts';
-
-export const DOORS = ['gateway', 'signed HTTP'] as const;
-export type DoorKind = (typeof DOORS)[number];
-
-export type Settings = Readonly<Record<string, string>>;
+import { type DoorKind, doorSettings, type Settings } from './door-settings.ts';
 
 /** A whole bot in this process, as `npm start` runs it. */
 export class RunningBot {
@@ -80,12 +75,8 @@ export class Surroundings {
 
   /** Settings of a bot here, at the time of the invented forecasts. */
   async settings(kind: DoorKind, more: Settings = {}): Promise<Settings> {
-    const port = await freePort();
-    if (kind === 'signed HTTP') this.double.doorUrl = `http://127.0.0.1:${port}`;
     return {
-      DISCORD_TOKEN: this.double.token,
-      DISCORD_API_BASE: this.double.apiBase,
-      ...(kind === 'signed HTTP' && { HTTP_PORT: String(port), DISCORD_PUBLIC_KEY: this.double.publicKey }),
+      ...(await doorSettings(kind, this.double)),
       DATABASE_URL: `sqlite:${join(this.folder, 'bot.db')}`,
       FORECAST_CONTACT: 'grower@example.org',
       ...{ NWS_BASE: this.forecasts.base, METNO_BASE: this.forecasts.base, OPENMETEO_BASE: this.forecasts.base },
@@ -100,15 +91,4 @@ export class Surroundings {
     await this.forecasts.close();
     await rm(this.folder, { recursive: true, force: true });
   }
-}
-
-export function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 0));
-    });
-  });
 }
