@@ -110,6 +110,15 @@ export const SOURCES = {
   },
   stomata: { title: 'Stomatal resistance of leafy crops, 80–200 s m⁻¹ in full light', standing: 'MEMORY' },
   'two-flux': { title: 'Two-flux method for plane grey layers; crossed strings for an arch', standing: 'MEMORY' },
+  // learning
+  'learning-bench': {
+    title: 'Draws of the inputs of this model over gardens and nights, printed by the learning bench',
+    standing: 'JUDGEMENT',
+  },
+  'published-cover-spread': {
+    title: 'Spread of published gains by cover, from the trials and extension figures cited with the covers',
+    standing: 'JUDGEMENT',
+  },
   // air
   'standard-atmosphere': { title: 'Standard atmosphere, ISO 2533, from memory', standing: 'MEMORY' },
   'vanthoor-2011': {

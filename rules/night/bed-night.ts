@@ -4,6 +4,7 @@ import { coverStack, type SoundStack } from '../covers/cover-stack.ts';
 import { commonFrame } from '../covers/frame.ts';
 import { outsideAt, type PreparedWeather, preparedWeather } from '../sky/prepared-weather.ts';
 import { nightFrom, sunTimes } from '../sun/sunrise-sunset.ts';
+import type { BookNight } from './book-night.ts';
 import type { Canopy, NightInput, NightSite, WeatherSeries } from './night-input.ts';
 import { type NightRun, nightRun } from './night-run.ts';
 import type { SoilStart } from './soil-start.ts';
@@ -76,6 +77,8 @@ export interface BedNight {
   readonly screenLowC: number;
   /** Air at crop level beside the bed. */
   readonly outsideAirLowC: number;
+  /** What forecast and physics alone had said, where readings have moved the lows. */
+  readonly book?: BookNight;
   /** Share of the leaves' water that freezes at the low. [0…0.85] */
   readonly frozenFraction: number;
   /** When frozen leaves have thawed; absent when they do not freeze, or not before the run ends. */

@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
-  afterCoverChange,
   afterNights,
+  afterOtherCovers,
   afterReading,
   type BedBelief,
   bookBelief,
+  insideErrorSds,
+  learnedCoverShift,
+  learnedOutsideShift,
   learnedShift,
   SENSOR_SD_K,
 } from '../../../rules/learning/bed-learning.ts';
@@ -97,11 +100,42 @@ test('without readings a bed slowly returns to the book', () => {
   expect(Math.abs(afterNights(taught, BOOK, 30).siteOffsetK)).toBeGreaterThan(Math.abs(taught.siteOffsetK) * 0.85);
 });
 
-test('new covers are unknown covers on a known site', () => {
+test('new covers on a known site keep a share of what was learned, unknown ones none of it', () => {
   const taught = learned([{ ...NIGHT, outsideErrorK: -2, insideErrorK: 1 }]);
-  const changed = afterCoverChange(taught, BOOK);
-  expect(changed.siteOffsetK).toBe(taught.siteOffsetK);
-  expect([changed.coverOffsetK, changed.coverVarianceK2]).toEqual([0, BOOK.coverSdK ** 2]);
+  const more = afterOtherCovers(taught, BOOK, { ...BOOK, coverSdK: 2 }, 0.7);
+  expect(more.siteOffsetK).toBe(taught.siteOffsetK);
+  expect(more.coverOffsetK / taught.coverOffsetK).toBeCloseTo((0.7 * 2) / BOOK.coverSdK, 12);
+  const other = afterOtherCovers(taught, BOOK, BOOK, 0);
+  expect([other.coverOffsetK, other.coverVarianceK2, other.covarianceK2]).toEqual([0, BOOK.coverSdK ** 2, 0]);
+  expect(afterOtherCovers(taught, BOOK, BOOK, 1)).toEqual(taught);
+  expect(() => afterOtherCovers(taught, BOOK, BOOK, 1.2)).toThrow(RangeError);
+});
+
+test('without a reading the book stays as unsure after a change of covers as before', () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (sharedFraction) => {
+      const changed = afterOtherCovers(bookBelief(BOOK), BOOK, { ...BOOK, coverSdK: 2 }, sharedFraction);
+      expect(changed.coverVarianceK2).toBeCloseTo(4, 9);
+    }),
+  );
+});
+
+test('a low that is named moves by the cover alone, the low outside by the site alone', () => {
+  const taught = learned(Array.from({ length: 30 }, () => ({ ...NIGHT, outsideErrorK: -2, insideErrorK: 1 })));
+  expect(learnedCoverShift(taught, NIGHT).shiftK).toBe(taught.coverOffsetK);
+  expect(learnedOutsideShift(taught, NIGHT).shiftK).toBe(taught.siteOffsetK);
+  expect(learnedCoverShift(taught, NIGHT).sdK).toBeLessThan(learnedShift(taught, NIGHT).sdK);
+});
+
+test('no number of readings finds out what its own thermometer is off by', () => {
+  const taught = learned(Array.from({ length: 500 }, () => ({ ...NIGHT, outsideErrorK: 0, insideErrorK: 1 })));
+  expect(learnedCoverShift(taught, { nightSdK: 0 }).sdK).toBeCloseTo(0.5, 9);
+});
+
+test('a reading is told in standard deviations of what was believed before it', () => {
+  const believed = Math.sqrt(0.8 ** 2 * (1.2 ** 2 + 1.4 ** 2) + 1.3 ** 2 + 0.6 ** 2 + SENSOR_SD_K ** 2);
+  expect(insideErrorSds(bookBelief(BOOK), { ...NIGHT, insideErrorK: -2 })).toBeCloseTo(-2 / believed, 12);
+  expect(insideErrorSds(bookBelief(BOOK), { ...NIGHT, outsideErrorK: -2 })).toBeUndefined();
 });
 
 test('a spread that fits is left alone, a narrow one is widened, a wide one narrowed', () => {
@@ -109,6 +143,11 @@ test('a spread that fits is left alone, a narrow one is widened, a wide one narr
   expect(spreadRatio(Array.from({ length: 50 }, (_, i) => (i % 2 === 0 ? 1 : -1)))).toBeCloseTo(1, 12);
   expect(spreadRatio(Array.from({ length: 50 }, () => 2))).toBeGreaterThan(1.5);
   expect(spreadRatio(Array.from({ length: 50 }, () => 0.2))).toBeLessThan(0.75);
+});
+
+test('one absurd night does not widen the range for good', () => {
+  expect(spreadRatio([40])).toBe(spreadRatio([3]));
+  expect(spreadRatio([40])).toBeLessThan(1.2);
 });
 
 test('values that are no numbers are refused by name', () => {
