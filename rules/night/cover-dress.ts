@@ -2,14 +2,17 @@ import type { Cover } from './bed.ts';
 import { setRung } from './ladder.ts';
 import type { CoverStack, NightBlanket, SnowOnCover } from './night-input.ts';
 
-/** No cover conducts better than this resistance allows; it keeps the two faces apart. */
+/** No cover conducts better than this resistance allows; it keeps the two faces apart (`judgement`). */
 const LEAST_RESISTANCE_M2K_PER_W = 0.002;
+/** Fabrics 0.9, snow 0.98 (`longwave-surfaces`). */
 const BLANKET_EMISSIVITY = 0.9;
-const BLANKET_LEAK_SHARE = 0.5;
 const SNOW_EMISSIVITY = 0.98;
+/** A blanket halves what leaks, snow leaves three tenths of it (`judgement`). */
+const BLANKET_LEAK_SHARE = 0.5;
 const SNOW_LEAK_SHARE = 0.3;
 /** A dusting of less than this changes nothing (`judgement`). */
 const LEAST_SNOW_M = 0.02;
+/** Density of settled snow, heat capacity of ice, and depth in which the light falls to 1/e (`snow-memory`). */
 const SNOW_KG_PER_M3 = 200;
 const ICE_HEAT_J_PER_KGK = 2090;
 const SNOW_LIGHT_DEPTH_M = 0.05;

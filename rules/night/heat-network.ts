@@ -89,7 +89,7 @@ export class HeatNetwork {
   }
 
   /** The value found for a row: °C of a heat node, hPa of a vapour node. */
-  found(row: number): number {
+  foundValue(row: number): number {
     return this.load[row] as number;
   }
 

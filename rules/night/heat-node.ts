@@ -1,5 +1,6 @@
 import { KELVIN_AT_ZERO_C, STEFAN_BOLTZMANN_W_PER_M2K4 } from './constants.ts';
 
+/** Magnus form of the saturation curve (`wmo-magnus`). */
 const MAGNUS_HPA = 6.112;
 const MAGNUS_SLOPE = 17.62;
 const MAGNUS_C = 243.12;

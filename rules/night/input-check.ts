@@ -1,6 +1,7 @@
 import type { PreparedWeather } from '../sky/prepared-weather.ts';
 import type { CoverLayer, CoverStack, NightInput, NightSite, Soil, SoilPoint } from './night-input.ts';
 
+/** The limits of this file keep out slips of the hand and what the balance was not made for (`judgement`). */
 const MOST_LAYERS = 3;
 /** Shares of light that add up to 1 in decimals may add up to a little more in binary. */
 const ROUNDING = 1e-9;

@@ -3,12 +3,13 @@ import { KELVIN_AT_ZERO_C } from './constants.ts';
 import type { Vent } from './night-input.ts';
 import type { Surroundings } from './surroundings.ts';
 
+/** General physics. */
 const GRAVITY_M_PER_S2 = 9.81;
 /** Discharge and wind effect of an opening (`vanthoor-2011`). */
 const DISCHARGE_FRACTION = 0.75;
 const WIND_EFFECT_FRACTION = 0.09;
 const M_PER_MM = 0.001;
-/** Even a sealed cover breathes this much, far below what can be measured: vapour needs a way out. */
+/** Even a sealed cover breathes this much, far below what can be measured: vapour needs a way out (`judgement`). */
 const SEALED_W_PER_M2K = 1e-6;
 
 /**

@@ -7,7 +7,7 @@ export interface LadderPart {
   /** Covers from outside to inside, canopy if there is one, soil. */
   readonly rungs: readonly Rung[];
   /** Places in the list of all faces of each rung's upper and lower face; the canopy's two faces share a place, and so do the soil's. */
-  readonly places: readonly (readonly [upper: number, lower: number])[];
+  readonly places: readonly (readonly [upperIndex: number, lowerIndex: number])[];
   /** Share of the floor. [0…1] */
   readonly floorFraction: number;
 }

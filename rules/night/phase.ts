@@ -1,5 +1,5 @@
-/** What water in soil or jugs is at: 0 frozen, 1 freezing or thawing, 2 free of ice. */
-export type Phase = 0 | 1 | 2;
+/** What the water in soil or jugs is at: all ice, freezing or thawing, or free of ice. */
+export type Phase = 'ice' | 'slush' | 'water';
 
 /**
  * The phase at a temperature.
@@ -8,9 +8,9 @@ export type Phase = 0 | 1 | 2;
  * @param frozenC - Where the last water has frozen. [°C, below 0]
  * @returns The phase.
  */
-export function phaseOf(temperatureC: number, frozenC: number): Phase {
-  if (temperatureC > 0) return 2;
-  return temperatureC > frozenC ? 1 : 0;
+export function phaseAt(temperatureC: number, frozenC: number): Phase {
+  if (temperatureC > 0) return 'water';
+  return temperatureC > frozenC ? 'slush' : 'ice';
 }
 
 /**
@@ -22,5 +22,5 @@ export function phaseOf(temperatureC: number, frozenC: number): Phase {
  * @returns Phase for the next pass; `assumed` when it was right.
  */
 export function nextPhase(assumed: Phase, found: Phase): Phase {
-  return Math.abs(found - assumed) > 1 ? 1 : found;
+  return assumed === found || assumed === 'slush' ? found : 'slush';
 }

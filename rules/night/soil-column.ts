@@ -2,7 +2,7 @@ import { FREEZING_HEAT_J_PER_M3 } from './constants.ts';
 import type { Link } from './heat-network.ts';
 import type { HeatNode } from './heat-node.ts';
 import type { Soil, SoilPoint } from './night-input.ts';
-import { nextPhase, type Phase, phaseOf } from './phase.ts';
+import { nextPhase, type Phase, phaseAt } from './phase.ts';
 
 /** Twelve layers, from 10 mm at the top, each 1.347 times as thick as the one above, reach 1 m (`judgement`, tried against 30). */
 const LAYER_COUNT = 12;
@@ -14,9 +14,7 @@ const THICKNESSES_M: readonly number[] = Array.from(
   (_, i) => FIRST_LAYER_M * LAYER_GROWTH ** i,
 );
 /** Depths of the layer centres of every soil column. [m] */
-export const SOIL_LAYER_CENTRES_M: readonly number[] = THICKNESSES_M.map(
-  (thicknessM, i) => thicknessM / 2 + THICKNESSES_M.slice(0, i).reduce((sum, above) => sum + above, 0),
-);
+export const SOIL_LAYER_CENTRES_M: readonly number[] = layerCentresM();
 const TEN_CM_M = 0.1;
 /** First layer whose centre lies below 10 cm. */
 const BELOW_TEN_CM = SOIL_LAYER_CENTRES_M.findIndex((centreM) => centreM > TEN_CM_M);
@@ -73,7 +71,7 @@ export class SoilColumn {
         thicknessM: THICKNESSES_M[i] ?? Number.NaN,
         upWPerM2K: 1 / (i === 0 ? upResistance + mulchResistanceM2KPerW : upResistance),
         nowC,
-        phase: phaseAt(nowC),
+        phase: phaseAt(nowC, FROZEN_C),
         heatJPerM3: this.heatAtJPerM3(nowC),
         slopeJPerM3K: Number.NaN,
         depthRateMPerS: Number.NaN,
@@ -119,7 +117,7 @@ export class SoilColumn {
     let isCrossed = false;
     for (const layer of this.layers) {
       const foundC = layer.baseC + layer.shareFraction * aboveC;
-      const phase = nextPhase(layer.phase, phaseAt(foundC));
+      const phase = nextPhase(layer.phase, phaseAt(foundC, FROZEN_C));
       if (phase !== layer.phase) isCrossed = true;
       layer.phase = phase;
       layer.nowC = foundC;
@@ -173,7 +171,7 @@ export class SoilColumn {
     let belowShare = 0;
     let downWPerM2K = this.bottomWPerM2K;
     for (const layer of this.fromBottom) {
-      const slope = layer.phase === 1 ? this.heatCapacityJPerM3K + this.freezingJPerM3 : this.heatCapacityJPerM3K;
+      const slope = layer.phase === 'slush' ? this.heatCapacityJPerM3K + this.freezingJPerM3 : this.heatCapacityJPerM3K;
       if (isStale || slope !== layer.slopeJPerM3K) {
         // Everything above a layer that begins to freeze has to be eliminated anew; otherwise the factors stand.
         isStale = true;
@@ -185,7 +183,7 @@ export class SoilColumn {
         layer.shareFraction = layer.upWPerM2K * layer.inverseLossM2KPerW;
       }
       // In each phase heat = slope · temperature + what melting has taken up at 0 °C.
-      const warmthJPerM3 = layer.phase === 0 ? layer.heatJPerM3 : layer.heatJPerM3 - this.freezingJPerM3;
+      const warmthJPerM3 = layer.phase === 'ice' ? layer.heatJPerM3 : layer.heatJPerM3 - this.freezingJPerM3;
       layer.baseC = (warmthJPerM3 * layer.depthRateMPerS + downWPerM2K * belowC) * layer.inverseLossM2KPerW;
       belowC = layer.baseC;
       belowShare = layer.shareFraction;
@@ -196,7 +194,7 @@ export class SoilColumn {
   private store(layer: SoilLayer, gainWPerM2: number): void {
     layer.heatJPerM3 += gainWPerM2 * layer.slownessSPerM;
     layer.nowC = this.temperatureAtC(layer.heatJPerM3);
-    layer.phase = phaseAt(layer.nowC);
+    layer.phase = phaseAt(layer.nowC, FROZEN_C);
   }
 
   private heatAtJPerM3(soilC: number): number {
@@ -221,6 +219,14 @@ export function soilStartC(profile: readonly SoilPoint[]): number[] {
   return [...SOIL_LAYER_CENTRES_M, BOTTOM_M].map((depthM) => profileC(profile, depthM));
 }
 
+function layerCentresM(): number[] {
+  let topM = 0;
+  return THICKNESSES_M.map((thicknessM) => {
+    topM += thicknessM;
+    return topM - thicknessM / 2;
+  });
+}
+
 function profileC(profile: readonly SoilPoint[], depthM: number): number {
   let above = profile[0];
   for (const point of profile) {
@@ -232,8 +238,4 @@ function profileC(profile: readonly SoilPoint[], depthM: number): number {
     above = point;
   }
   return above?.soilC ?? 0;
-}
-
-function phaseAt(soilC: number): Phase {
-  return phaseOf(soilC, FROZEN_C);
 }

@@ -1,12 +1,12 @@
 import { inversionHeightFraction } from '../sky/inversion.ts';
 import type { OutsideInstant } from '../sky/prepared-weather.ts';
-import { CALM_M_PER_S, windPower, windShareFraction } from '../sky/wind-profile.ts';
+import { CALM_M_PER_S, windFactor, windShareFraction } from '../sky/wind-profile.ts';
 import { blackBodyWPerM2, SHELTERED_LEAF_W_PER_M2K } from './constants.ts';
 import type { CoverStack, NightSite } from './night-input.ts';
 
 /** Top of the crop, where the bare bed's leaf hangs (`judgement`). */
 const CROP_HEIGHT_M = 0.15;
-const CALM_POWER = windPower(CALM_M_PER_S);
+const CALM_FACTOR = windFactor(CALM_M_PER_S);
 
 /** What a bed feels from outside at one instant. */
 export interface Surroundings {
@@ -36,8 +36,8 @@ export interface Exposure {
   readonly coverWindFraction: number;
   readonly cropWindFraction: number;
   /** The same of the power of the wind that heat exchange follows. */
-  readonly coverWindPower: number;
-  readonly cropWindPower: number;
+  readonly coverWindFactor: number;
+  readonly cropWindFactor: number;
 }
 
 /**
@@ -59,8 +59,8 @@ export function exposureOf(site: NightSite, stack: CoverStack, leafSizeM: number
     cropInversionK: site.inversionK * inversionHeightFraction(CROP_HEIGHT_M),
     coverWindFraction,
     cropWindFraction,
-    coverWindPower: windPower(coverWindFraction),
-    cropWindPower: windPower(cropWindFraction),
+    coverWindFactor: windFactor(coverWindFraction),
+    cropWindFactor: windFactor(cropWindFraction),
   };
 }
 
@@ -98,21 +98,21 @@ export function setSurroundings(around: Surroundings, exposure: Exposure, outsid
   around.aroundWPerM2 = blackBodyWPerM2(around.coverAirC);
   around.skyWPerM2 = site.skyViewFraction * outside.skyWPerM2 + (1 - site.skyViewFraction) * around.aroundWPerM2;
   around.coverWindMPerS = Math.max(CALM_M_PER_S, exposure.coverWindFraction * outside.wind10MPerS);
-  around.coverAirWPerM2K = outdoorSurfaceWPerM2K(exposure.coverWindPower * outside.windPower);
+  around.coverAirWPerM2K = outdoorSurfaceWPerM2K(exposure.coverWindFactor * outside.windFactor);
   const cropWindMPerS = Math.max(CALM_M_PER_S, exposure.cropWindFraction * outside.wind10MPerS);
   around.bareLeafWPerM2K = bareLeafWPerM2K(cropWindMPerS, exposure.leafSizeM);
-  around.bareSoilWPerM2K = outdoorSurfaceWPerM2K(exposure.cropWindPower * outside.windPower);
+  around.bareSoilWPerM2K = outdoorSurfaceWPerM2K(exposure.cropWindFactor * outside.windFactor);
 }
 
 /**
  * Heat exchange of an outdoor surface with the wind.
  *
- * @param power - `windPower` of the wind at the surface; calm air counts as 0.1 m s⁻¹.
+ * @param factor - `windFactor` of the wind at the surface; calm air counts as 0.1 m s⁻¹.
  * @returns Coefficient. [W m⁻² K⁻¹]
  * @see Papadakis et al. 1992 (`papadakis-1992`)
  */
-export function outdoorSurfaceWPerM2K(power: number): number {
-  return 0.95 + 6.76 * Math.max(CALM_POWER, power);
+export function outdoorSurfaceWPerM2K(factor: number): number {
+  return 0.95 + 6.76 * Math.max(CALM_FACTOR, factor);
 }
 
 /**

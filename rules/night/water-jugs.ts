@@ -2,8 +2,9 @@ import { FREEZING_HEAT_J_PER_KG } from './constants.ts';
 import type { HeatNetwork, Link } from './heat-network.ts';
 import type { HeatNode } from './heat-node.ts';
 import type { WaterMass } from './night-input.ts';
-import { nextPhase, type Phase, phaseOf } from './phase.ts';
+import { nextPhase, type Phase, phaseAt } from './phase.ts';
 
+/** General physics. */
 const WATER_HEAT_J_PER_KGK = 4186;
 /** Water in jugs freezes evenly between 0 °C and this (`judgement`). */
 const FROZEN_C = -0.5;
@@ -48,7 +49,7 @@ export function jugsIn(
     areaRatio: mass.areaRatio,
     air: network.link(node, air, JUG_W_PER_M2K * mass.areaRatio * floorFraction),
     store: network.link(node, undefined),
-    phase: phaseOf(node.nowC, FROZEN_C),
+    phase: phaseAt(node.nowC, FROZEN_C),
     heatJPerKg: contentJPerKg(node.nowC),
   };
 }
@@ -60,8 +61,8 @@ export function jugsIn(
  * @param stepS - Length of the step. [s]
  */
 export function setJugStore(jugs: Jugs, stepS: number): void {
-  const slope = jugs.phase === 1 ? FREEZING_SLOPE_J_PER_KGK : WATER_HEAT_J_PER_KGK;
-  const warmthJPerKg = jugs.phase === 0 ? jugs.heatJPerKg : jugs.heatJPerKg - FREEZING_HEAT_J_PER_KG;
+  const slope = jugs.phase === 'slush' ? FREEZING_SLOPE_J_PER_KGK : WATER_HEAT_J_PER_KGK;
+  const warmthJPerKg = jugs.phase === 'ice' ? jugs.heatJPerKg : jugs.heatJPerKg - FREEZING_HEAT_J_PER_KG;
   jugs.store.perUnit = (slope * jugs.kgPerM2) / stepS;
   jugs.store.outsideValue = warmthJPerKg / slope;
 }
@@ -73,7 +74,7 @@ export function setJugStore(jugs: Jugs, stepS: number): void {
  * @returns Whether they began or ceased to freeze or thaw, so that the balance needs another pass.
  */
 export function followJugs(jugs: Jugs): boolean {
-  const phase = nextPhase(jugs.phase, phaseOf(jugs.node.nowC, FROZEN_C));
+  const phase = nextPhase(jugs.phase, phaseAt(jugs.node.nowC, FROZEN_C));
   const isCrossed = phase !== jugs.phase;
   jugs.phase = phase;
   return isCrossed;
@@ -90,7 +91,7 @@ export function settleJugs(jugs: Jugs, airC: number, stepS: number): void {
   const gain = stepS * (jugs.air.perUnit * (airC - jugs.node.nowC) + jugs.node.sunWPerM2);
   jugs.heatJPerKg += gain / jugs.kgPerM2;
   jugs.node.nowC = temperatureC(jugs.heatJPerKg);
-  jugs.phase = phaseOf(jugs.node.nowC, FROZEN_C);
+  jugs.phase = phaseAt(jugs.node.nowC, FROZEN_C);
 }
 
 function contentJPerKg(waterC: number): number {

@@ -4,7 +4,7 @@ import type { Surroundings } from './surroundings.ts';
 
 /** A film wets and dries with this memory (`judgement`). */
 const MEMORY_S = 1800;
-/** Dew point this far above the face wets it fully. */
+/** Dew point this far above the face wets it fully (`judgement`). */
 const FULLY_WET_K = 1;
 /** A wetness this near to its target has reached it. */
 const REACHED_FRACTION = 0.0005;

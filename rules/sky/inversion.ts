@@ -1,5 +1,6 @@
 import { blackBodyWPerM2 } from '../night/constants.ts';
 
+/** Screens stand at 2 m; the cooling is full at a twentieth of that (`judgement`). */
 const SCREEN_HEIGHT_M = 2;
 const FULL_EFFECT_LOG = Math.log(20);
 /** The layer forms while the sun is below this height and dissolves above it (`judgement`). */

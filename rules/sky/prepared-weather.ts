@@ -6,7 +6,7 @@ import { type SolarPosition, solarPosition } from '../sun/solar-position.ts';
 import { inversionStrengthFraction } from './inversion.ts';
 import { skyLongwaveWPerM2 } from './sky-longwave.ts';
 import { checkedWeather } from './weather-check.ts';
-import { windPower } from './wind-profile.ts';
+import { windFactor } from './wind-profile.ts';
 
 const MS_PER_MIN = 60_000;
 const MS_PER_H = 3_600_000;
@@ -18,8 +18,8 @@ export interface OutsideInstant {
   readonly screenC: number;
   readonly vapourHPa: number;
   readonly wind10MPerS: number;
-  /** `windPower` of the wind at 10 m. */
-  readonly windPower: number;
+  /** `windFactor` of the wind at 10 m. */
+  readonly windFactor: number;
   readonly skyWPerM2: number;
   /** Cooling of the lowest air per kelvin of the site's inversion number. */
   readonly inversionFraction: number;
@@ -100,7 +100,7 @@ function outsideInstant(place: WeatherPlace, series: WeatherSeries, atMs: number
     screenC,
     vapourHPa,
     wind10MPerS,
-    windPower: windPower(wind10MPerS),
+    windFactor: windFactor(wind10MPerS),
     skyWPerM2,
     inversionFraction: inversionStrengthFraction(screenC, skyWPerM2, wind10MPerS, sun.elevationDeg),
     globalWPerM2: unshadedWPerM2(globalWPerM2(sun.cosZenith, cloudFraction, modelled), sun, place.horizonDeg ?? []),

@@ -2,7 +2,7 @@ import type { WeatherSeries } from '../night/night-input.ts';
 
 const MS_PER_H = 3_600_000;
 
-/** Values that no forecast on earth should hold; the model was tried within −35…45 °C and 0…20 m s⁻¹. */
+/** Values that no forecast on earth should hold (`judgement`); the model was tried within −35…40 °C and 0…20 m s⁻¹. */
 const LIMITS = {
   screenC: [-70, 60],
   dewPointC: [-90, 60],

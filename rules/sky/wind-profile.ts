@@ -1,3 +1,4 @@
+/** Short grass (`log-wind-profile`). */
 const GRASS_ROUGHNESS_M = 0.03;
 const FORECAST_HEIGHT_M = 10;
 const LOWEST_HEIGHT_M = 0.1;
@@ -28,6 +29,6 @@ export function windShareFraction(heightM: number, shelterFraction: number): num
  * @returns Wind to the power 0.49.
  * @see Papadakis et al. 1992 (`papadakis-1992`)
  */
-export function windPower(windMPerS: number): number {
+export function windFactor(windMPerS: number): number {
   return windMPerS ** WIND_EXPONENT;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { inversionHeightFraction, inversionStrengthFraction } from '../../../rules/sky/inversion.ts';
-import { windPower, windShareFraction } from '../../../rules/sky/wind-profile.ts';
+import { windFactor, windShareFraction } from '../../../rules/sky/wind-profile.ts';
 
 describe('the lowest air', () => {
   test('on level ground on a clear night with 1 m/s is 2 K below the screen', () => {
@@ -26,6 +26,6 @@ describe('the lowest air', () => {
     expect(windShareFraction(10, 1)).toBeCloseTo(1, 12);
     expect(windShareFraction(0.3, 0.5)).toBeCloseTo((0.5 * Math.log(10)) / Math.log(1000 / 3), 12);
     expect(windShareFraction(0.01, 1)).toBe(windShareFraction(0.1, 1));
-    expect(windPower(2 * 3)).toBeCloseTo(windPower(2) * windPower(3), 12);
+    expect(windFactor(2 * 3)).toBeCloseTo(windFactor(2) * windFactor(3), 12);
   });
 });
