@@ -1,8 +1,8 @@
-import type { Outcome, Outcomes } from '../port/readings.ts';
+import type { Outcome, OutcomeAround, Outcomes } from '../port/readings.ts';
 import type { OutcomeRow } from '../schema.ts';
 import { joinedBedIds } from './gardens.ts';
 import { requireOwnBeds } from './own-beds.ts';
-import type { Db } from './row-values.ts';
+import { chunks, type Db } from './row-values.ts';
 
 export class KeptOutcomes implements Outcomes {
   readonly #db: Db;
@@ -30,6 +30,28 @@ export class KeptOutcomes implements Outcomes {
 
   async ofMember(memberId: string, crop: string): Promise<readonly Outcome[]> {
     return outcomesOf(this.#db, memberId, crop);
+  }
+
+  async around(memberId: string, crops: readonly string[]): Promise<readonly OutcomeAround[]> {
+    const clubMates = this.#db
+      .selectFrom('channel_member as mine')
+      .innerJoin('channel_member as other', 'other.channel_id', 'mine.channel_id')
+      .select('other.member_id')
+      .where('mine.member_id', '=', memberId);
+    const found: OutcomeAround[] = [];
+    for (const part of chunks(crops)) {
+      const rows = await this.#db
+        .selectFrom('outcome')
+        .selectAll()
+        .where((eb) => eb.or([eb('member_id', '=', memberId), eb('member_id', 'in', clubMates)]))
+        .where('crop', 'in', part)
+        .orderBy('night')
+        .orderBy('bed_id')
+        .orderBy('crop')
+        .execute();
+      for (const row of rows) found.push({ ...outcomeFrom(row), own: row.member_id === memberId });
+    }
+    return found;
   }
 
   async ofChannel(channelId: string, crop: string): Promise<readonly Outcome[]> {

@@ -96,10 +96,17 @@ export interface Outcome {
   readonly hardeningFraction: number;
 }
 
+/** `own`: in one of the member's own beds. */
+export interface OutcomeAround extends Outcome {
+  readonly own: boolean;
+}
+
 export interface Outcomes {
   /** A later answer for the same bed, night and crop replaces the earlier. */
   record(memberId: string, outcome: Outcome, now: Date): Promise<void>;
   ofMember(memberId: string, crop: string): Promise<readonly Outcome[]>;
+  /** The member's own, and those of everybody who shares a channel with the member. */
+  around(memberId: string, crops: readonly string[]): Promise<readonly OutcomeAround[]>;
   /** Of all members of a channel. */
   ofChannel(channelId: string, crop: string): Promise<readonly Outcome[]>;
 }

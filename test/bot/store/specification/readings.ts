@@ -129,6 +129,30 @@ export function readingsSpecification(world: World): void {
     expect(await store.predictions.scored({ kind: 'all' }, '2026-11-01')).toHaveLength(4);
   });
 
+  it('tells how crops came through for a member and the members of the same channels, and for nobody else', async () => {
+    const { store } = world;
+    for (const memberId of ['discord:1', 'discord:2', 'discord:3']) {
+      const { bedId } = await withBed(store, memberId);
+      const outcome: Outcome = {
+        ...{ bedId, night: '2026-12-01', crop: 'kale', outcome: 'no-mark', leafLowC: -8, hardeningFraction: 1 },
+      };
+      await store.outcomes.record(memberId, outcome, minute(1));
+    }
+    await store.channels.start(clubChannel('club', 'discord:9'), minute(0));
+    await store.channels.start(clubChannel('other-club', 'discord:9'), minute(0));
+    for (const [club, memberId] of [
+      ['club', 'discord:1'],
+      ['club', 'discord:2'],
+      ['other-club', 'discord:3'],
+    ] as const) {
+      await store.channels.join(club, memberId, { siteId: undefined, wantsDirect: false }, minute(0));
+    }
+    const around = await store.outcomes.around('discord:1', ['kale', 'leek']);
+    expect(around.map(({ own }) => own).toSorted()).toEqual([false, true]);
+    expect(await store.outcomes.around('discord:1', ['leek'])).toEqual([]);
+    expect(await store.outcomes.around('discord:3', ['kale'])).toHaveLength(1);
+  });
+
   it('keeps how crops came through, the last answer for a night standing', async () => {
     const { store } = world;
     const { bedId } = await withBed(store, 'discord:1');
