@@ -35,6 +35,17 @@ describe('a bed in the simplest nights', () => {
     }
   });
 
+  test('bare on a clear night has leaves 1.3 to 2.4 K below the air beside them, as measured on real ones', () => {
+    // Leuning & Cremer 1988 (abstract): 1 to 3 K below adjacent air.
+    const belowAirK = (windMPerS: number) => {
+      const run = nightRun(referenceInput(BARE, { windMPerS }));
+      const index = run.timesMs.indexOf(Date.parse('2025-12-02T08:00Z'));
+      return (run.cropLevelAirC[index] ?? Number.NaN) - (run.leafC[index] ?? Number.NaN);
+    };
+    expect(Math.abs(belowAirK(5) - 1.3)).toBeLessThan(0.2);
+    expect(Math.abs(belowAirK(0.5) - 2.4)).toBeLessThan(0.3);
+  });
+
   test('under a perfect lid takes the temperature of its soil', () => {
     const lid = specLayer('GL', {
       resistanceM2KPerW: 1000,
