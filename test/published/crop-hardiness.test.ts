@@ -1,51 +1,16 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Crop } from '../../rules/crops/crop.ts';
-import { CROP_TRAITS } from '../../rules/crops/crop-traits-table.ts';
-import { CROPS } from '../../rules/crops/crops.ts';
 import { HARDINESS_ROWS } from '../../rules/crops/hardiness-list.ts';
-import type { HardinessRow } from '../../rules/crops/hardiness-row.ts';
-import { organReading } from '../../rules/crops/organ-reading.ts';
 import { SOURCES } from '../../rules/sources.ts';
-import { nightVerdict } from '../../rules/verdict/night-verdict.ts';
+import { cropsOf, READ_ROWS, readCases } from './accuracy/hardiness.ts';
 import { HARDINESS_EXCEPTIONS, READ_ROWS_PER_SOURCE } from './crop-hardiness-exceptions.ts';
 
 const COMPILED = new URL('../../../shared/reference/hardiness.csv', import.meta.url);
-/** A plant whose state the source does not give is taken as half hardened. */
-const INDEX = { hardened: 1, any: 0.5, unhardened: 0, tender: 0 } as const;
 
-type Outcome = 'alive' | 'dead' | 'frozen';
-
-/** What a row says that a verdict can contradict. */
-function outcomeOf(row: HardinessRow): Outcome {
-  if (row.effect === 'freezing-point') return 'frozen';
-  return typeof row.value !== 'number' || row.effect === 'first-damage' ? 'alive' : 'dead';
-}
-
-const READ_ROWS = HARDINESS_ROWS.filter((row) => SOURCES[row.source].standing === 'READ');
-const CASES = READ_ROWS.flatMap((row) => cropsOf(row).map((crop) => ({ row, crop, name: nameOf(row, crop) })));
-
+/** The rows themselves are held against the verdicts with all others, in accuracy.test.ts. */
 describe('a figure that stood in its source', () => {
-  test.each(CASES.map(({ name, row, crop }) => [name, row, crop] as const))(
-    '%s is not contradicted',
-    (name, row, crop) => {
-      const { organC, sdK } = organReading(row);
-      const hardeningIndex = row.effect === 'freezing-point' ? 1 : INDEX[row.state];
-      const { verdict } = nightVerdict({ crop, hardeningIndex, leafLowC: organC, surfaceLowC: organC, sdK });
-      const contradicted = {
-        alive: verdict === 'winterkill',
-        dead: verdict === 'holds',
-        frozen: crop.hardens && CROP_TRAITS[crop.id].spoiltByIce !== true && verdict !== 'holds',
-      }[outcomeOf(row)];
-      expect([contradicted, HARDINESS_EXCEPTIONS[name]]).toEqual([
-        name in HARDINESS_EXCEPTIONS,
-        HARDINESS_EXCEPTIONS[name],
-      ]);
-    },
-  );
-
   test('is excused only by name and with a reason, and no excuse is left over', () => {
-    const names = new Set(CASES.map((one) => one.name));
+    const names = new Set(readCases().map(({ name }) => name));
     for (const [name, reason] of Object.entries(HARDINESS_EXCEPTIONS)) {
       expect([name, names.has(name)]).toEqual([name, true]);
       expect(reason.length).toBeGreaterThan(20);
@@ -83,19 +48,6 @@ test('the table holds every row of the compiled list, one of the rules of thumb 
   expect(kept.sort()).toEqual(printed.sort());
   expect(HARDINESS_ROWS).toHaveLength(printed.length + 3);
 });
-
-/** Crops whose organ the row speaks of; a root in the soil only where the tissue itself was measured. */
-function cropsOf(row: HardinessRow): readonly Crop[] {
-  return CROPS.filter((crop) => {
-    const ofOrgan = CROP_TRAITS[crop.id].rows.some(([name, part]) => name === row.crop && part === row.part);
-    return ofOrgan && (crop.judgedBy === 'leaf' || row.thermometer === 'organ');
-  });
-}
-
-function nameOf(row: HardinessRow, crop: Crop): string {
-  const value = typeof row.value === 'number' ? String(row.value) : `alive at ${row.value.colderThanC}`;
-  return `${crop.id}: ${row.source}, ${row.effect} ${value}`;
-}
 
 /** Cells of a comma-separated text with quoted cells and doubled quotes. */
 function csvRows(text: string): readonly (readonly string[])[] {

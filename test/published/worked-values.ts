@@ -107,7 +107,7 @@ const CHECKS: Readonly<Record<string, Check>> = {
     'Albedo acts inside the balance of the soil surface; the product alone is no function.',
   ),
   'clear-sky radiation': notApplicable(
-    'Day sums come from the sun hour by hour, not from a share of Ra; compared in sun-radiation.test.ts for the same day and place.',
+    'Day sums come from the sun hour by hour, not from a share of Ra; compared on a line of its own for the same day and place.',
   ),
   'radiation from temperature range': notApplicable(
     'Radiation comes from the forecast or from its cloud cover, never from temperatures.',

@@ -1,0 +1,161 @@
+import { bareNights, closingCheck } from '../../../rules/crops/closing-check.ts';
+import type { Crop } from '../../../rules/crops/crop.ts';
+import { CROP_TRAITS } from '../../../rules/crops/crop-traits-table.ts';
+import { CROPS, derivation } from '../../../rules/crops/crops.ts';
+import { HARDINESS_ROWS } from '../../../rules/crops/hardiness-list.ts';
+import type { Authority, HardinessRow } from '../../../rules/crops/hardiness-row.ts';
+import { organReading } from '../../../rules/crops/organ-reading.ts';
+import { weightedQuantileC } from '../../../rules/crops/weighted-quantile.ts';
+import { SOURCES } from '../../../rules/sources.ts';
+import { nightVerdict } from '../../../rules/verdict/night-verdict.ts';
+import { CLOSING_EXCEPTIONS, HARDINESS_EXCEPTIONS } from '../crop-hardiness-exceptions.ts';
+import type { ComparedRow, Comparison, LeftOutRow } from './comparison.ts';
+
+/** A plant whose state the source does not give is taken as half hardened. */
+const INDEX = { hardened: 1, any: 0.5, unhardened: 0, tender: 0 } as const;
+
+const KINDS: Readonly<Record<Authority, string>> = {
+  journal: 'journals',
+  station: 'stations and extension',
+  growers: 'growers’ lists',
+  weblog: 'gardeners’ logs',
+  trade: 'trade',
+};
+
+/** A row that stood in its source, for a crop of ours that it speaks of. */
+interface ReadCase {
+  readonly name: string;
+  readonly row: HardinessRow;
+  readonly crop: Crop;
+}
+
+export const READ_ROWS = HARDINESS_ROWS.filter((row) => SOURCES[row.source].standing === 'READ');
+
+export function readCases(): readonly ReadCase[] {
+  return READ_ROWS.flatMap((row) => cropsOf(row).map((crop) => ({ row, crop, name: nameOf(row, crop) })));
+}
+
+/** Verdicts against rows that stood in their source; limits against each other; lists against the chain of limit and night. */
+export function hardinessComparisons(): readonly Comparison[] {
+  return [...verdictComparisons(), leftOutSourceComparison(), closingComparison()];
+}
+
+/** Crops whose organ the row speaks of; a root in the soil only where the tissue itself was measured. */
+export function cropsOf(row: HardinessRow): readonly Crop[] {
+  return CROPS.filter((crop) => {
+    const ofOrgan = CROP_TRAITS[crop.id].rows.some(([name, part]) => name === row.crop && part === row.part);
+    return ofOrgan && (crop.judgedBy === 'leaf' || row.thermometer === 'organ');
+  });
+}
+
+function verdictComparisons(): readonly Comparison[] {
+  return Object.entries(KINDS).map(([authority, source]) => ({
+    quantity: 'Verdict not contradicted',
+    unit: '–',
+    source,
+    standing: 'read',
+    tolerance: 'never dead where a source saw it alive, never holding where a source saw it killed',
+    rows: readCases()
+      .filter(({ row }) => row.authority === authority)
+      .map(verdictRow),
+    leftOut: READ_ROWS.filter((row) => row.authority === authority && cropsOf(row).length === 0).map(otherOrgan),
+  }));
+}
+
+/** 1 where the verdict contradicts the row. */
+function verdictRow({ row, crop, name }: ReadCase): ComparedRow {
+  const { organC, sdK } = organReading(row);
+  const hardeningIndex = row.effect === 'freezing-point' ? 1 : INDEX[row.state];
+  const { verdict } = nightVerdict({ crop, hardeningIndex, leafLowC: organC, surfaceLowC: organC, sdK });
+  const contradicted = {
+    alive: verdict === 'winterkill',
+    dead: verdict === 'holds',
+    frozen: crop.hardens && CROP_TRAITS[crop.id].spoiltByIce !== true && verdict !== 'holds',
+  }[outcomeOf(row)];
+  const excuse = HARDINESS_EXCEPTIONS[name];
+  return { id: name, ours: contradicted ? 1 : 0, theirs: 0, tolerance: 0, ...(excuse !== undefined && { excuse }) };
+}
+
+/** What a row says that a verdict can contradict. */
+function outcomeOf(row: HardinessRow): 'alive' | 'dead' | 'frozen' {
+  if (row.effect === 'freezing-point') return 'frozen';
+  return typeof row.value !== 'number' || row.effect === 'first-damage' ? 'alive' : 'dead';
+}
+
+function otherOrgan(row: HardinessRow): LeftOutRow {
+  return {
+    id: `${row.crop}, ${row.part}: ${row.source}, ${row.effect} ${valueText(row)}`,
+    reason: 'Of an organ or stage that no crop of the table stands for, or an outside low for a root in the soil.',
+  };
+}
+
+/** Spreads that an honest normal error leaves within one and two of them. */
+const TWO_SDS = 2;
+
+/**
+ * How far each source puts the hardened limit from what all the others say, in the stated spread: a calibration of that spread.
+ * Only crops with at least three sources; bounds say nothing of the other side.
+ */
+export function leftOutSourceErrors(): readonly ComparedRow[] {
+  return CROPS.flatMap((crop) => {
+    const { hardened } = derivation(crop.id);
+    const voices = hardened.voices.filter(({ bound }) => !bound);
+    const sources = [...new Set(voices.flatMap(({ row }) => row?.source ?? []))];
+    if (sources.length < 3) return [];
+    return sources.map((source) => {
+      const of = voices.filter(({ row }) => row?.source === source);
+      const others = voices.filter(({ row }) => row?.source !== source);
+      const valueC = (some: typeof voices) =>
+        weightedQuantileC(
+          some.map(({ lt50C, weight }) => ({ valueC: lt50C, weight })),
+          0.5,
+        );
+      const sdK = Math.hypot(hardened.tolerance.sdK, Math.max(...of.map((voice) => voice.sdK)));
+      return { id: `${crop.id}: ${source}`, ours: (valueC(others) - valueC(of)) / sdK, theirs: 0, tolerance: TWO_SDS };
+    });
+  });
+}
+
+const LEFT_OUT_EXCUSE =
+  'Sources differ by variety, stage and wind. One in fourteen lies so far off where one in twenty should: the spread is a little narrow at its ends.';
+
+function leftOutSourceComparison(): Comparison {
+  return {
+    quantity: 'Hardened limit from all other sources',
+    unit: 'spreads',
+    source: 'each source left out once',
+    standing: 'memory',
+    tolerance: 'two stated spreads, within which 95 of 100 should fall',
+    rows: leftOutSourceErrors().map((row) =>
+      Math.abs(row.ours) > TWO_SDS ? { ...row, excuse: LEFT_OUT_EXCUSE } : row,
+    ),
+  };
+}
+
+function closingComparison(): Comparison {
+  const nights = bareNights();
+  return {
+    quantity: 'Outside low that kills half of a bare crop',
+    unit: 'K',
+    source: 'growers’ winter-kill lists',
+    standing: 'read',
+    tolerance: 'the entries, widened by the crop’s spread and the doubt between thermometer and leaf',
+    rows: CROPS.flatMap((crop) => {
+      const check = closingCheck(crop, nights);
+      const excuse = CLOSING_EXCEPTIONS[crop.id];
+      if (check === undefined) return [];
+      const { chainC, fromC, toC } = check;
+      return [
+        { id: crop.id, ours: chainC, theirs: [fromC, toC], tolerance: 0, ...(excuse !== undefined && { excuse }) },
+      ];
+    }),
+  };
+}
+
+function nameOf(row: HardinessRow, crop: Crop): string {
+  return `${crop.id}: ${row.source}, ${row.effect} ${valueText(row)}`;
+}
+
+function valueText({ value }: HardinessRow): string {
+  return typeof value === 'number' ? String(value) : `alive at ${value.colderThanC}`;
+}
