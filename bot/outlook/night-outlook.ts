@@ -9,7 +9,9 @@ import {
   type CoverKey,
   cropById,
   exposedSite,
+  hardinessLearned,
   harmFraction,
+  learnedNight,
   type NightSite,
   type NightSpan,
   type Planting,
@@ -17,7 +19,6 @@ import {
   type SoilStart,
   type Step,
   sharedNight,
-  soilStart,
   stepFor,
   without,
 } from '../../rules/index.ts';
@@ -26,6 +27,7 @@ import { nightWeather } from '../forecast/night.ts';
 import type { NightWeather } from '../forecast/night-weather.ts';
 import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
 import { SharedNights } from './shared-nights.ts';
+import { soilBehind } from './soil-behind.ts';
 
 /** A garden's night: what each bed comes to and what to do about it. */
 export interface NightOutlook {
@@ -46,11 +48,6 @@ export interface BedOutlook {
 const MS_PER_H = 3_600_000;
 /** Within it gardens may share what was worked out: ages of forecasts then differ by nothing worth telling. */
 const SAME_TIME_MS = 600_000;
-const HOURS_PER_WEEK = 168;
-/** With less than a day of weather behind it, the soil is a guess from the days ahead. */
-const FEWEST_PAST_H = 24;
-/** Then it may be this far off (judgement). [K] */
-const GUESSED_SOIL_SD_K = 2.5;
 const LEAF_SIZE_M = 0.05;
 /** Rain that leaves the leaves wet (judgement). [mm] */
 const WETTING_RAIN_MM = 1;
@@ -74,7 +71,13 @@ export function nightOutlook(
   const judged = garden.beds
     .filter(({ plantings }) => plantings.length > 0)
     .map((bed) =>
-      judgedBed(bed, bench, (keys) => shared.night(bedKey(key, bed, keys), () => nightUnder(bed, keys, bench))),
+      judgedBed(bed, bench, (keys) =>
+        asLearned(
+          bed,
+          keys,
+          shared.night(bedKey(key, bed, keys), () => nightUnder(bed, keys, bench)),
+        ),
+      ),
     );
   judged.sort((a, b) => harmFraction(b.verdict.worst.odds) - harmFraction(a.verdict.worst.odds));
   return { garden, night, forecast, weather: bench.weather, beds: withSteps(judged, garden.shed) };
@@ -82,9 +85,10 @@ export function nightOutlook(
 
 /** Everything that a bench is made from; the time counts by a few minutes. */
 function benchKey(garden: Garden, night: NightSpan, now: Date, forecastNumber: number): string {
-  const { latitudeDeg, longitudeDeg, elevationM, exposure } = garden;
+  const { latitudeDeg, longitudeDeg, elevationM, exposure, horizonDeg = [] } = garden;
   const time = Math.floor(now.getTime() / SAME_TIME_MS);
-  return [forecastNumber, night.sunset.getTime(), time, latitudeDeg, longitudeDeg, elevationM, exposure].join(' ');
+  const place = [latitudeDeg, longitudeDeg, elevationM, exposure, ...horizonDeg];
+  return [forecastNumber, night.sunset.getTime(), time, ...place].join(' ');
 }
 
 /** Everything that a night under a stack is made from. */
@@ -105,6 +109,8 @@ export interface Bench {
   readonly shared: SharedNight;
   readonly nightsAhead: number;
   readonly heightDifferenceM: number | undefined;
+  /** Days without sun, one after the other, up to now. */
+  readonly sunlessDays: number;
   soilUnder(covers: readonly CoverKey[]): SoilStart;
 }
 
@@ -112,9 +118,9 @@ export interface Bench {
 export function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSpan, now: Date): Bench {
   const weather = nightWeather(forecast, night, now);
   const elevationM = garden.elevationM ?? forecast.gridElevationM ?? 0;
-  const site = exposedSite(garden.exposure, { ...garden, elevationM });
+  const site = gardenSite(garden, elevationM);
   const window = { from: night.sunset, to: new Date(night.sunrise.getTime() + MS_PER_H) };
-  const { weekMeanC, known } = weekMean(weather, now);
+  const soil = soilBehind(site, weather.series, night.sunset, now);
   return {
     site,
     weather,
@@ -125,21 +131,15 @@ export function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSp
       forecast.gridElevationM === undefined || garden.elevationM === undefined
         ? undefined
         : garden.elevationM - forecast.gridElevationM,
-    soilUnder: (covers) => {
-      const start = soilStart({ site, at: night.sunset, weekMeanC, coveredForWeeks: covers });
-      return known ? start : { ...start, sdK: GUESSED_SOIL_SD_K };
-    },
+    sunlessDays: soil.sunlessDays,
+    soilUnder: (covers) => soil.under(covers),
   };
 }
 
-/** Mean air of the last seven days, as far back as the weather goes; of the next day where hardly anything lies behind. */
-function weekMean({ series }: NightWeather, now: Date): { weekMeanC: number; known: boolean } {
-  const pastH = Math.floor((now.getTime() - series.first.getTime()) / MS_PER_H);
-  const known = pastH >= FEWEST_PAST_H;
-  const hours = known
-    ? series.screenC.slice(Math.max(0, pastH - HOURS_PER_WEEK), pastH)
-    : series.screenC.slice(0, FEWEST_PAST_H);
-  return { weekMeanC: hours.reduce((sum, value) => sum + value, 0) / hours.length, known };
+/** A garden as the energy balance sees it. */
+export function gardenSite(garden: Garden, elevationM: number): NightSite {
+  const { horizonDeg } = garden;
+  return { ...exposedSite(garden.exposure, { ...garden, elevationM }), ...(horizonDeg && { horizonDeg }) };
 }
 
 /** A bed judged as it lies, and judged again under any other stack. */
@@ -165,14 +165,19 @@ function judgedBed(
   return { bed, verdict, verdictUnder };
 }
 
-/** Steps in order of urgency: a cover from the shed serves one bed only. */
+/** A cover from the shed serves one bed only: first the beds that it brings through, in order of urgency, then the others. */
 function withSteps(judged: readonly JudgedBed[], shed: readonly CoverKey[]): BedOutlook[] {
   let left = shed;
-  return judged.map(({ bed, verdict, verdictUnder }) => {
-    const step = stepFor(verdict, left, verdictUnder);
+  const steps = new Map<JudgedBed, Step>();
+  const settle = (each: JudgedBed, onlyIfItHolds: boolean) => {
+    const step = stepFor(each.verdict, left, each.verdictUnder);
+    if (onlyIfItHolds && step.kind === 'add' && step.fromShed && !step.holds) return;
     if (step.kind === 'add' && step.fromShed) left = without(left, step.added);
-    return { bed, verdict, step };
-  });
+    steps.set(each, step);
+  };
+  for (const each of judged) settle(each, true);
+  for (const each of judged) if (!steps.has(each)) settle(each, false);
+  return judged.map((each) => ({ bed: each.bed, verdict: each.verdict, step: steps.get(each) ?? { kind: 'nothing' } }));
 }
 
 /** A bed's night under a stack; undefined where the covers cannot lie so. */
@@ -204,8 +209,14 @@ export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Ben
   return night.kind === 'night' ? night : undefined;
 }
 
+/** The night with what the bed's own thermometers have taught; what beds share stays as computed. */
+function asLearned(bed: GardenBed, keys: readonly CoverKey[], night: BedNight | undefined): BedNight | undefined {
+  if (bed.learned === undefined || night === undefined) return night;
+  return learnedNight(night, bed.learned, { covers: keys, ...(bed.frame && { walls: bed.frame.walls }) });
+}
+
 /** Seedlings hide little of the soil; anything else counts as open winter greens. */
-function canopyOf({ plantings }: GardenBed): Canopy {
+export function canopyOf({ plantings }: GardenBed): Canopy {
   const seedlings = plantings.every(({ stage }) => stage === 'just-set-out');
   return { leafAreaIndex: seedlings ? 0.3 : 1, leafSizeM: LEAF_SIZE_M };
 }
@@ -214,7 +225,8 @@ function staysOpenToRain(covers: readonly CoverKey[]): boolean {
   return covers.every((key) => ['fabric', 'cloth', 'litter', 'hoops', 'jugs'].includes(COVERS[key].kind));
 }
 
-function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Planting[] {
+/** What grows there and how hard it is; nothing where the table does not know the crop. */
+export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Planting[] {
   const crop = cropById(planting.cropId);
   if (crop === undefined) return [];
   const facts =
@@ -224,6 +236,7 @@ function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Planting[
         : {}
       : { followedIndex: planting.hardeningIndex };
   const { hardeningIndex } = assumedHardening(crop, facts);
+  const learned = hardinessLearned(crop, hardeningIndex, planting.outcomes ?? []);
   return [
     {
       crop,
@@ -233,6 +246,7 @@ function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Planting[
         smallRosette: crop.organ === 'leaf' && planting.stage === 'just-set-out' && hardeningIndex > 0,
         wetThenFrozen,
       },
+      ...(learned && { learned }),
     },
   ];
 }

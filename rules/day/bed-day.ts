@@ -169,7 +169,7 @@ function openingOf(input: BedDayInput, shared: SharedDay, laid: LaidBed): BedDay
   const uncoverAt = new Date(day.sunrise.getTime() + UNCOVER_AFTER_SUNRISE_MS);
   const plan = {
     input: laidInput(input, laid.stack, { from: morning, to: end, shutAt: day.shutBefore, uncoverAt }),
-    from: new Date(Math.max(input.from.getTime(), day.sunrise.getTime())),
+    from: new Date(Math.max(input.from.getTime(), day.sunrise.getTime(), morning.getTime())),
     shutBy: day.shutBy,
     to: day.sunset,
     openings: found.openings,
