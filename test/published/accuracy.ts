@@ -1,36 +1,32 @@
 import { readFileSync, writeFileSync } from 'node:fs';
+import type { Comparison } from './accuracy/comparison.ts';
 import { comparisons } from './accuracy/comparisons.ts';
 import { asJson, asMarkdown, asText } from './accuracy/print.ts';
 import { withTable } from './accuracy/readme.ts';
 
+const README = 'README.md';
+
 /** Everything that is held against a source outside the project: `npm run accuracy`, with `--markdown`, `--json`, or `--readme` to renew the README. */
 function main(words: readonly string[]): number {
-  const [word, ...more] = words;
-  const all = comparisons();
-  if (more.length > 0) return refuse();
-  switch (word) {
-    case undefined:
-      return print(asText(all));
-    case '--markdown':
-      return print(asMarkdown(all));
-    case '--json':
-      return print(asJson(all));
-    case '--readme':
-      writeFileSync('README.md', withTable(readFileSync('README.md', 'utf8'), asMarkdown(all)));
-      return 0;
-    default:
-      return refuse();
+  const [word = '--text', ...more] = words;
+  const shown = SHOWN[word];
+  if (shown === undefined || more.length > 0) {
+    process.stderr.write(`I know one of ${Object.keys(SHOWN).join(', ')}; text is what I print without a word.\n`);
+    return 1;
   }
-}
-
-function print(text: string): number {
-  process.stdout.write(`${text}\n`);
+  shown(comparisons());
   return 0;
 }
 
-function refuse(): number {
-  process.stderr.write('I know one of --markdown, --json and --readme, or nothing for text.\n');
-  return 1;
+const SHOWN: Readonly<Record<string, (all: readonly Comparison[]) => void>> = {
+  '--text': (all) => print(asText(all)),
+  '--markdown': (all) => print(asMarkdown(all)),
+  '--json': (all) => print(asJson(all)),
+  '--readme': (all) => writeFileSync(README, withTable(readFileSync(README, 'utf8'), asMarkdown(all))),
+};
+
+function print(text: string): void {
+  process.stdout.write(`${text}\n`);
 }
 
 process.exitCode = main(process.argv.slice(2));
