@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
-import { nightFrom } from '../../rules/index.ts';
+import { type CoverKey, nightFrom } from '../../rules/index.ts';
 import type { Reply } from '../chat/reply.ts';
 import { drawn } from '../chat/terminal/draw.ts';
 import { systemClock } from '../clock.ts';
+import { typedCovers } from '../commands/typed/covers.ts';
 import { processConfig } from '../config.ts';
 import { PlainProblem } from '../errors.ts';
 import { forecastDesk } from '../forecast/choose.ts';
@@ -10,7 +11,7 @@ import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
 import { readSavedForecast } from '../forecast/recorded.ts';
 import type { Garden } from '../outlook/garden.ts';
 import { nightOutlook } from '../outlook/night-outlook.ts';
-import { typedBed, typedCovers } from '../outlook/typed-bed.ts';
+import { typedBed } from '../outlook/typed-bed.ts';
 import { outlookReply } from '../text/outlook-reply.ts';
 import { type Reader, readerOf } from '../text/reader.ts';
 import { timeZoneOf } from '../time-zone.ts';
@@ -22,7 +23,7 @@ async function main(words: readonly string[]): Promise<void> {
   const options = tonightOptions(words);
   const reader = readerOf(machineLocale(), options.units);
   const beds = options.beds.map((text) => typedBed(text, reader));
-  const shed = options.shed.flatMap((text) => typedCovers(text, reader));
+  const shed = options.shed.flatMap((text) => spareCovers(text, reader));
   const { forecast, official, now, place } = await weatherFor(options);
   const garden: Garden = {
     name: 'Your garden',
@@ -34,6 +35,12 @@ async function main(words: readonly string[]): Promise<void> {
     shed,
   };
   process.stdout.write(`${drawn(warning(garden, forecast, official, reader, now), 80)}\n`);
+}
+
+function spareCovers(text: string, reader: Reader): readonly CoverKey[] {
+  const covers = typedCovers(text, reader);
+  if (!covers.ok) throw new PlainProblem(covers.problem);
+  return covers.value;
 }
 
 function warning(

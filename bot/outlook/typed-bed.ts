@@ -44,22 +44,6 @@ export function typedBed(text: string, reader: Reader): GardenBed {
   };
 }
 
-/**
- * Covers named in a phrase, such as "row cover inside a low tunnel", from outside to inside.
- *
- * @throws PlainProblem when one is not known or they cannot lie so.
- */
-export function typedCovers(text: string, reader: Reader): readonly CoverKey[] {
-  const read = understand(`will spinach survive under ${text}`, { vocabulary: cropVocabulary(), hasPlace: true });
-  const [unknown] = read.unknownCovers;
-  if (unknown !== undefined || read.covers === undefined) {
-    throw new PlainProblem(
-      `I do not know "${saidBack(unknown ?? text, 40)}" as a cover; I know row cover, sheet, blanket, quilt, tarp, straw, low tunnel, cold frame and high tunnel.`,
-    );
-  }
-  return soundCovers(text, read.covers, reader);
-}
-
 function soundCovers(text: string, covers: readonly CoverKey[], reader: Reader): readonly CoverKey[] {
   const unsound = orderProblem(covers);
   if (unsound !== undefined) throw new PlainProblem(`"${saidBack(text)}": ${orderSentence(unsound, reader)}`);
