@@ -1,7 +1,6 @@
 import { DateTime } from 'luxon';
 import { nightLowC } from '../forecast/night-low.ts';
 import { nightOutlook, type OutlooksShared } from '../outlook/night-outlook.ts';
-import { storedGarden } from '../outlook/stored-garden.ts';
 import type { AheadTelling } from '../text/ahead-words.ts';
 import type { Calendar, CalendarNight } from './calendar.ts';
 import type { ClubNight, GardenNight } from './club-night.ts';
@@ -51,8 +50,7 @@ function candidates(from: GardenNight, name: string, calendar: Calendar): Candid
 }
 
 function told({ from, night, nightsAhead }: Candidate, now: Date, shared: OutlooksShared): Ahead | undefined {
-  const garden = { ...storedGarden(from.garden), ...from.cell.place };
-  const outlook = nightOutlook(garden, from.outlook.forecast, night, now, shared);
+  const outlook = nightOutlook(from.outlook.garden, from.outlook.forecast, night, now, shared);
   const [worst] = outlook.beds;
   if (worst === undefined || worst.verdict.worst.verdict === 'holds') return undefined;
   return { nightsAhead, outlook, worst };

@@ -2,10 +2,11 @@ import { setImmediate as nextTurn } from 'node:timers/promises';
 import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
 import { NightForecastError } from '../forecast/forecast-error.ts';
 import { nightLowC } from '../forecast/night-low.ts';
+import { learnedGarden } from '../learning/learned-site.ts';
+import { bedsOf } from '../learning/told-night.ts';
 import type { GardenBed, Garden as LaidOut } from '../outlook/garden.ts';
 import { type NightOutlook, nightOutlook, type OutlooksShared } from '../outlook/night-outlook.ts';
 import { SharedNights } from '../outlook/shared-nights.ts';
-import { storedGarden } from '../outlook/stored-garden.ts';
 import type { Bed } from '../store/port/beds.ts';
 import type { Garden } from '../store/port/channels.ts';
 import type { Store } from '../store/store.ts';
@@ -98,14 +99,13 @@ export class NightDesk {
     const told = await this.#cells.known(cell, { night, name, now });
     const { official } = told;
     // On the cell's middle, so that neighbours share what is worked out.
-    const laidOut = { ...storedGarden(garden), ...cell.place };
+    const laidOut = { ...(await learnedGarden(this.#store, garden, now)), ...cell.place };
     const outlook = told.kind === 'unknown' ? undefined : this.#outlook(laidOut, told.forecast, night, now);
     if (outlook === undefined) {
       const last = told.kind === 'unknown' ? told.last : told.forecast;
       return { garden, night, last: await this.#lastKnown(cell, last, night, now), official };
     }
-    const bedOf = new Map(laidOut.beds.flatMap((bed, index) => pairs(bed, garden.beds[index])));
-    return { garden, cell, night, outlook, bedOf, official };
+    return { garden, cell, night, outlook, bedOf: bedsOf(laidOut.beds, garden.beds), official };
   }
 
   /** Undefined where the forecast cannot carry the night. */
@@ -128,8 +128,4 @@ export class NightDesk {
     if (hours.length === 0) return { kind: 'nothing' };
     return { kind: 'coldest-lately', lowC: Math.min(...hours.map(({ airC }) => airC)) };
   }
-}
-
-function pairs(bed: GardenBed, kept: Bed | undefined): [GardenBed, Bed][] {
-  return kept === undefined ? [] : [[bed, kept]];
 }

@@ -1,4 +1,5 @@
 import {
+  bookNight,
   COVERS,
   type CoverKey,
   coverWords,
@@ -15,14 +16,29 @@ import { temperatureWithRange, windSpeed } from './units.ts';
 /** Sentences about one night that several replies share. */
 
 /** "Outside low about 16 °F (13 to 19) near 6:30 am, clear, wind 4 mph." */
-export function outsideLine({ garden, weather }: NightOutlook, reader: Reader, nightsAhead = 0): string {
-  const { lowC, lowAt, cloudFraction, wind10MPerS } = weather.summary;
-  const sdK = forecastLowSdK(
-    { kind: 'forecast', nightsAhead },
-    { site: { inversionK: garden.exposure === 'hollow' ? 5.5 : 3 }, cloudFraction, windMPerS: wind10MPerS },
-  );
+export function outsideLine(outlook: NightOutlook, reader: Reader, nightsAhead = 0): string {
+  const { garden, weather } = outlook;
+  const { lowAt, cloudFraction, wind10MPerS } = weather.summary;
+  const { lowC, sdK } = learnedOutside(outlook) ?? forecastOutside(outlook, nightsAhead);
   const at = clockTime(lowAt, garden.timeZone, reader.units === 'us');
   return `Outside low about ${temperatureWithRange(lowC, sdK, reader.units)} near ${at}, ${skyWord(cloudFraction)}, wind ${windSpeed(wind10MPerS, reader.units)}.`;
+}
+
+function forecastOutside({ garden, weather }: NightOutlook, nightsAhead: number) {
+  const { lowC, cloudFraction, wind10MPerS } = weather.summary;
+  const site = { inversionK: garden.exposure === 'hollow' ? 5.5 : 3 };
+  const kind = { kind: 'forecast', nightsAhead } as const;
+  return { lowC, sdK: forecastLowSdK(kind, { site, cloudFraction, windMPerS: wind10MPerS }) };
+}
+
+/** Where a thermometer hangs outside, what it has taught of the forecast. */
+function learnedOutside({ beds }: NightOutlook): { lowC: number; sdK: number } | undefined {
+  const taught = beds.find(({ bed }) => (bed.learned?.outsideNights ?? 0) > 0);
+  if (taught === undefined) return undefined;
+  const { night, keys } = taught.verdict;
+  const { frame } = taught.bed;
+  const { outsideLowC, outsideSdK } = bookNight(night, { covers: keys, ...(frame && { walls: frame.walls }) });
+  return { lowC: outsideLowC, sdK: outsideSdK };
 }
 
 export function skyWord(cloudFraction: number): string {

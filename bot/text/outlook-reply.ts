@@ -10,6 +10,7 @@ import type { Reply, Section } from '../chat/reply.ts';
 import type { OfficialWarning, OfficialWarnings } from '../forecast/forecast.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
+import { learnedLines } from './learned-words.ts';
 import { isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
 import { counted, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
@@ -34,7 +35,13 @@ export function outlookReply(telling: OutlookTelling): Reply {
     pickSection(telling),
     addSection(telling),
     ...(isFrostless(outlook) ? [] : [shutSection(telling), fineSection(telling)]),
-    { lines: [forecastLine(outlook.forecast, now), ...noteLines(outlook.weather.notes, reader)] },
+    {
+      lines: [
+        forecastLine(outlook.forecast, now),
+        ...noteLines(outlook.weather.notes, reader),
+        ...learnedLines(outlook, reader),
+      ],
+    },
   ];
   return {
     headline: headline(telling),

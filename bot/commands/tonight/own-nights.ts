@@ -2,9 +2,10 @@ import { setImmediate } from 'node:timers/promises';
 import type { Reply, Section } from '../../chat/reply.ts';
 import { PlainProblem } from '../../errors.ts';
 import type { ForecastDesk } from '../../forecast/forecast.ts';
+import { learnedGarden } from '../../learning/learned-site.ts';
+import { bedsOf, predictionsOf } from '../../learning/told-night.ts';
 import { type NamedNight, type NightName, namedNight } from '../../outlook/named-night.ts';
 import { type NightOutlook, nightOutlook } from '../../outlook/night-outlook.ts';
-import { storedGarden } from '../../outlook/stored-garden.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';
@@ -61,7 +62,10 @@ async function siteNight(site: Site, wish: OwnNightsWish, store: Store, forecast
   ]);
   // Working out a garden holds everything up: what waits for an answer goes first.
   await setImmediate();
-  const outlook = nightOutlook(storedGarden({ site, beds, spareCovers }), forecast, night.span, now);
+  const garden = await learnedGarden(store, { site, beds, spareCovers }, now);
+  const outlook = nightOutlook(garden, forecast, night.span, now);
+  const told = { memberId, name: night.day, outlook, bedOf: bedsOf(garden.beds, beds) };
+  await store.predictions.keep(predictionsOf(told, now));
   const ids = beds.map(({ id }) => id);
   const marked = await store.covered.marked(ids, night.day);
   const reply = outlookReply({ outlook, official, reader, now, nightWords: night.words });

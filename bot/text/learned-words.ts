@@ -1,0 +1,44 @@
+import type { BedLearning } from '../../rules/index.ts';
+import type { GardenBed } from '../outlook/garden.ts';
+import type { NightOutlook } from '../outlook/night-outlook.ts';
+import { isCover, shortCover } from './night-words.ts';
+import { counted } from './phrases.ts';
+import type { Reader } from './reader.ts';
+import { difference } from './units.ts';
+
+/** Less than this is not worth a word: a thermometer cannot tell it. [K] */
+const WORTH_SAYING_K = 0.5;
+
+/** What a garden's own thermometers have changed about a night, a sentence for each thing. */
+export function learnedLines({ beds }: Pick<NightOutlook, 'beds'>, reader: Reader): string[] {
+  const taught = beds.flatMap(({ bed }) => (bed.learned === undefined ? [] : { bed, learned: bed.learned }));
+  // What the forecast gets wrong is the same for all beds of a place.
+  const [site] = taught.map(({ learned }) => learned).toSorted((one, other) => other.outsideNights - one.outsideNights);
+  const lines = [
+    site === undefined ? undefined : siteLine(site, reader),
+    ...taught.map(({ bed, learned }) => bedLine(bed, learned, reader)),
+  ];
+  return lines.filter((line) => line !== undefined);
+}
+
+function siteLine({ belief, outsideNights }: BedLearning, reader: Reader): string | undefined {
+  if (outsideNights === 0 || Math.abs(belief.siteOffsetK) < WORTH_SAYING_K) return undefined;
+  const nights = counted(outsideNights, 'night');
+  return `Nights here have run ${offset(belief.siteOffsetK, reader)} than the forecast, from ${nights}.`;
+}
+
+/** "Long tunnel: your low tunnel has run 1.5 °C warmer than the book, from 9 nights." */
+export function bedLine({ name, covers }: GardenBed, learned: BedLearning, reader: Reader): string | undefined {
+  const { belief, underCoverNights } = learned;
+  if (underCoverNights === 0) return undefined;
+  const outermost = covers.find(isCover);
+  const what = outermost === undefined ? 'the open bed' : `your ${shortCover(outermost, reader)}`;
+  const nights = counted(underCoverNights, 'night');
+  return Math.abs(belief.coverOffsetK) < WORTH_SAYING_K
+    ? `${name}: ${what} runs as the book says, from ${nights}.`
+    : `${name}: ${what} has run ${offset(belief.coverOffsetK, reader)} than the book, from ${nights}.`;
+}
+
+function offset(byK: number, { units }: Reader): string {
+  return `${difference(Math.abs(byK), units)} ${byK > 0 ? 'warmer' : 'colder'}`;
+}
