@@ -1,6 +1,7 @@
 import { benchAsk } from './ask.ts';
 import { benchDiscord } from './discord.ts';
 import { benchForecast } from './forecast.ts';
+import { benchFuzz } from './fuzz.ts';
 import { benchLanguage } from './language.ts';
 import { benchProgram } from './program.ts';
 import type { Row } from './row.ts';
@@ -16,6 +17,7 @@ const SECTIONS: Readonly<Record<string, () => readonly Row[] | Promise<readonly 
   discord: benchDiscord,
   program: benchProgram,
   start: benchStart,
+  fuzz: benchFuzz,
 };
 
 const words = process.argv.slice(2);

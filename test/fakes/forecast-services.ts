@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { gzipSync } from 'node:zlib';
@@ -22,7 +22,10 @@ export interface SeenRequest {
   readonly headers: Readonly<Record<string, string>>;
 }
 
-const FIXTURES = new URL('../fixtures/forecast/', import.meta.url);
+/** The same files whether this runs as it is or compiled into `dist/`. */
+const FIXTURES = ['../fixtures/forecast/', '../../../test/fixtures/forecast/']
+  .map((path) => new URL(path, import.meta.url))
+  .find((folder) => existsSync(folder)) as URL;
 
 /** The invented body of that name. */
 export function fixture(name: string): string {

@@ -1,0 +1,57 @@
+import assert from 'node:assert/strict';
+import fc from 'fast-check';
+import { SavedForecastError } from '../../bot/forecast/forecast-error.ts';
+import { readSavedForecast } from '../../bot/forecast/recorded.ts';
+import { fixture } from '../fakes/forecast-services.ts';
+
+const BODIES = ['nws-grid.json', 'nws-hourly.json', 'metno-complete.json', 'openmeteo.json'].map((name) =>
+  fixture(name),
+);
+const NOW = new Date('2026-01-20T20:00:00Z');
+const ABSURD_C = 80;
+
+/** An answer with pieces of it exchanged: numbers for absurd ones, names for others, a part cut out. */
+const spoilt = fc
+  .record({
+    body: fc.constantFrom(...BODIES),
+    from: fc.double({ min: 0, max: 1, noNaN: true }),
+    length: fc.nat({ max: 60 }),
+    put: fc.oneof(
+      fc.constantFrom('null', '-9999', '1e308', '""', '[]', '{}', '"NaN"', 'true', '-1', '0', ',', ']', '}'),
+      fc.json({ maxDepth: 1 }),
+      fc.constant(''),
+    ),
+  })
+  .map(({ body, from, length, put }) => {
+    const at = Math.floor(from * body.length);
+    return body.slice(0, at) + put + body.slice(at + length);
+  });
+
+/** One value of a well-formed answer exchanged, so that it stays JSON. */
+const oneValue = fc
+  .record({
+    body: fc.constantFrom(...BODIES),
+    which: fc.nat({ max: 5000 }),
+    put: fc.constantFrom('null', '-9999', '1e308', '""', '[]', '{}', '"x"', 'true', '-400', '12345'),
+  })
+  .map(({ body, which, put }) => {
+    const numbers = [...body.matchAll(/(?<=[:[,]\s{0,20})-?\d+(?:\.\d+)?(?=\s*[,\]}])/g)];
+    const hit = numbers[which % numbers.length];
+    if (hit === undefined) return body;
+    return body.slice(0, hit.index) + put + body.slice(hit.index + hit[0].length);
+  });
+
+/** What a service could send instead of a forecast is refused in one sentence, or read without any absurd temperature. */
+export function forecastBodyProperty(): fc.IProperty<[string]> {
+  return fc.property(fc.oneof(spoilt, oneValue), (text) => {
+    try {
+      const { columns, hours } = readSavedForecast(text, NOW);
+      for (const column of Object.values(columns)) assert.equal(column?.length, hours);
+      for (const screenC of columns.screenC ?? []) {
+        if (screenC !== undefined) assert.ok(Math.abs(screenC) < ABSURD_C, `air of ${screenC} °C`);
+      }
+    } catch (error) {
+      assert.ok(error instanceof SavedForecastError, String(error));
+    }
+  });
+}
