@@ -53,15 +53,16 @@ export function outlookReply(telling: OutlookTelling): Reply {
 }
 
 /** How many beds are at risk, and by when to act. */
-function headline({ outlook, reader, nightWords }: OutlookTelling): string {
-  const { garden, beds, night } = outlook;
+function headline(telling: OutlookTelling): string {
+  const { outlook, nightWords } = telling;
+  const { garden, beds } = outlook;
   if (beds.length === 0) return `${garden.name}: no bed has a crop in it.`;
   if (isFrostless(outlook)) return `${garden.name}: no frost ${nightWords}.`;
   const risky = beds.filter(({ verdict }) => verdict.worst.verdict !== 'holds').length;
-  const shutBy = deadline(night.shutBy, garden.timeZone, reader.units === 'us');
-  const shut = beds.some(({ bed }) => isCovered(bed.covers)) ? ` Shut by ${shutBy}.` : '';
+  const when = whenToShut(telling);
+  const shut = beds.some(({ bed }) => isCovered(bed.covers)) ? ` Shut ${when}.` : '';
   if (risky === 0) return `${garden.name}: every bed holds ${nightWords}.${shut}`;
-  const act = shut === '' ? ` Act by ${shutBy}.` : shut;
+  const act = shut === '' ? ` Act ${when}.` : shut;
   return `${garden.name}: ${risky} of ${counted(beds.length, 'bed')} at risk ${nightWords}.${act}`;
 }
 
@@ -115,14 +116,19 @@ function riskyWords({ plantings }: BedVerdict, reader: Reader): string {
   return list(plantings.filter(({ verdict }) => verdict !== 'holds').map((each) => verdictPhrase(each, reader)));
 }
 
-function shutSection({ outlook, reader }: OutlookTelling): Section | undefined {
+function shutSection(telling: OutlookTelling): Section | undefined {
+  const { outlook, reader } = telling;
   const lines = outlook.beds.flatMap((bed) =>
     bed.step.kind === 'nothing' && isCovered(bed.bed.covers)
       ? `${bed.bed.name} (${capped(bed.verdict.plantings, reader)}, ${shortStack(bed.bed.covers, reader)}): holds. ${lowLine(bed.verdict, reader)}`
       : [],
   );
-  const by = deadline(outlook.night.shutBy, outlook.garden.timeZone, reader.units === 'us');
-  return lines.length === 0 ? undefined : { title: `Only shut, by ${by}`, lines };
+  return lines.length === 0 ? undefined : { title: `Only shut, ${whenToShut(telling)}`, lines };
+}
+
+/** "by 3:00 pm"; once that has passed there is nothing to wait for. */
+function whenToShut({ outlook: { night, garden }, reader, now }: OutlookTelling): string {
+  return now < night.shutBy ? `by ${deadline(night.shutBy, garden.timeZone, reader.units === 'us')}` : 'now';
 }
 
 function fineSection({ outlook, reader }: OutlookTelling): Section | undefined {

@@ -86,6 +86,18 @@ describe('words', () => {
     expect(text).toMatch(/by 3:00 pm/);
   });
 
+  test('once the shutting time has passed, no hour is named that is over', () => {
+    const night = outlookOf(garden([bed(['cold-frame'], 'spinach')]));
+    const told = outlookReply({
+      outlook: night,
+      official: { kind: 'not-covered' },
+      reader: readerOf('en-US'),
+      now: new Date(NIGHT.sunset.getTime() + 3_600_000),
+      nightWords: 'tonight',
+    });
+    expect(told.headline).toMatch(/Shut now\.$/);
+  });
+
   test('what no cover saves is to be picked', () => {
     expect(words(garden([bed([], 'tomato')]))).toMatch(/Pick today what is ready:\n {2}Tomato bed|tomato bed/);
   });
