@@ -50,6 +50,7 @@ const settingsSchema = z.object({
   NWS_BASE: address.default(PUBLIC.nws),
   METNO_BASE: address.default(PUBLIC.metno),
   OPENMETEO_BASE: address.default(PUBLIC.openmeteo),
+  DUTY: z.enum(['both', 'answers', 'nights'], 'must be both, answers or nights').default('both'),
   METRICS_PORT: z.coerce.number().int().min(1).max(65_535, 'must be a port from 1 to 65535').optional(),
   METRICS_HOST: z.string().min(1).max(255).default('127.0.0.1'),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']).default('info'),
@@ -93,7 +94,7 @@ export function unknownSettings(environment: Readonly<Record<string, string | un
 }
 
 /** How settings of ours begin or end; nothing else in an environment looks so. */
-const OUR_NAMES = /^(?:DISCORD|FORECAST|NWS|METNO|OPENMETEO|CLOCK|METRICS|HTTP_PORT)(?:_|$)/;
+const OUR_NAMES = /^(?:DISCORD|FORECAST|NWS|METNO|OPENMETEO|CLOCK|METRICS|HTTP|DUTY)(?:_|$)/;
 
 /** What the process was started with, and below it what the file `.env` in its folder says. */
 export function processEnvironment(): Readonly<Record<string, string | undefined>> {

@@ -5,14 +5,21 @@ import { PlainProblem } from './errors.ts';
 export type DoorChoice =
   | { readonly kind: 'terminal' }
   | { readonly kind: 'gateway'; readonly token: string }
+  /** No way in: the process only does what runs by itself. */
+  | { readonly kind: 'closed'; readonly token: string }
   | { readonly kind: 'http'; readonly token: string; readonly port: number; readonly publicKey: string };
 
 /** Signed HTTP where a port is set, else the gateway where there is a token, else the terminal; never two at once. */
 export function doorChoice(config: Config): DoorChoice {
-  const { DISCORD_TOKEN: token, HTTP_PORT: port, DISCORD_PUBLIC_KEY: publicKey } = config;
+  const { DISCORD_TOKEN: token, HTTP_PORT: port, DISCORD_PUBLIC_KEY: publicKey, DUTY: duty } = config;
   if (token === undefined) {
+    if (duty !== 'both') throw new PlainProblem('DUTY needs DISCORD_TOKEN: at the terminal there is nothing to share.');
     if (port === undefined && publicKey === undefined) return { kind: 'terminal' };
     throw new PlainProblem('HTTP_PORT and DISCORD_PUBLIC_KEY need DISCORD_TOKEN too: with it commands are registered.');
+  }
+  if (duty === 'nights') {
+    if (port === undefined) return { kind: 'closed', token };
+    throw new PlainProblem('With DUTY=nights no door is opened: leave HTTP_PORT empty, or choose DUTY=both.');
   }
   if (port === undefined || publicKey === undefined) return { kind: 'gateway', token };
   return { kind: 'http', token, port, publicKey };
@@ -22,6 +29,7 @@ const DOOR_WORDS: Readonly<Record<DoorChoice['kind'], string>> = {
   terminal: 'terminal (set DISCORD_TOKEN for Discord)',
   gateway: 'Discord over its gateway',
   http: 'Discord over signed HTTP',
+  closed: 'none; only the nightly work',
 };
 
 /** What a host should see at a start. No secret and no address of a database server stands in it. */

@@ -1,5 +1,6 @@
 import type { Readable, Writable } from 'node:stream';
 import type { Logger } from 'pino';
+import { closedDoor } from './chat/discord/closed-door.ts';
 import { DiscordApi } from './chat/discord/discord-api.ts';
 import type { Door, DoorOptions } from './chat/discord/door.ts';
 import { openGateway } from './chat/discord/gateway.ts';
@@ -18,6 +19,8 @@ import type { Config } from './config.ts';
 import { type DoorChoice, doorChoice, startLines } from './door-choice.ts';
 import { PlainProblem } from './errors.ts';
 import { forecastDesk } from './forecast/choose.ts';
+import type { JobServices } from './jobs/job-services.ts';
+import { startJobs } from './jobs/start-jobs.ts';
 import { missingParts, type NeededPart } from './operating/readiness.ts';
 import { Watch } from './operating/watch.ts';
 import { openStore } from './store/open-store.ts';
@@ -135,9 +138,20 @@ async function atDiscord(
   closing.push(() => opened.stop());
   await Promise.race([opened.ready, ended, asked(host.stop)]);
   if (host.stop.aborted) return;
-  // What runs by itself starts here and is pushed to `closing`, so that it ends before the door does.
+  if (config.DUTY !== 'answers') closing.push(jobsOf(equipped));
   host.log.info('ready');
   await Promise.race([ended, asked(host.stop)]);
+}
+
+/** Starts what runs by itself; it ends before the door does, so that what is in hand still goes out. */
+function jobsOf(services: Services & Pick<JobServices, 'poster'>): () => Promise<void> {
+  const { log, store, forecasts } = services;
+  if (store === undefined || forecasts === undefined) {
+    log.warn('no warnings will be posted: set FORECAST_CONTACT');
+    return async () => undefined;
+  }
+  const jobs = startJobs({ ...services, store, forecasts });
+  return () => jobs.stop();
 }
 
 function openDoor(
@@ -146,6 +160,7 @@ function openDoor(
   isReady: () => Promise<boolean>,
   onFatal: (problem: PlainProblem) => void,
 ): Door {
+  if (choice.kind === 'closed') return closedDoor(common.api, common.desk.services.log);
   if (choice.kind === 'gateway') return openGateway({ ...common, token: choice.token, onFatal });
   const { port, publicKey } = choice;
   return openHttpDoor({ ...common, port, publicKey, isReady });

@@ -58,10 +58,8 @@ function applicationFindings(application: APIApplication, config: Config, door: 
     const todo = "Copy both from the same application's page, or leave DISCORD_APPLICATION_ID empty.";
     findings.push(fix('DISCORD_APPLICATION_ID names another application than the token belongs to.', todo));
   }
-  return [
-    ...findings,
-    ...(door.kind === 'http' ? signedFindings(application, door.publicKey) : wiredFindings(application)),
-  ];
+  if (door.kind === 'http') return [...findings, ...signedFindings(application, door.publicKey)];
+  return door.kind === 'gateway' ? [...findings, ...wiredFindings(application)] : findings;
 }
 
 function signedFindings(application: APIApplication, publicKey: string): Finding[] {

@@ -43,3 +43,12 @@ test('a host without contact, and one who rehearses, is told so', () => {
     'Clock: a rehearsal; every post is marked as one.',
   ]);
 });
+
+test('a process may answer only, or work at night only', () => {
+  const token = { DISCORD_TOKEN: 'a-token-of-some-length' };
+  expect(doorChoice(readConfig({ ...token, DUTY: 'answers' })).kind).toBe('gateway');
+  expect(doorChoice(readConfig({ ...token, DUTY: 'nights' })).kind).toBe('closed');
+  const withPort = { ...token, DUTY: 'nights', HTTP_PORT: '8080', DISCORD_PUBLIC_KEY: 'ab'.repeat(32) };
+  expect(() => doorChoice(readConfig(withPort))).toThrow('leave HTTP_PORT empty');
+  expect(() => doorChoice(readConfig({ DUTY: 'nights' }))).toThrow('DUTY needs DISCORD_TOKEN');
+});
