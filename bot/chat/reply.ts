@@ -36,6 +36,8 @@ export interface Picture {
   readonly png: Uint8Array;
   /** The same said in a sentence. */
   readonly altText: string;
+  /** The same drawn in characters, line by line, for doors that show no pictures. */
+  readonly text?: readonly string[];
 }
 
 export interface ReplyFile {

@@ -13,6 +13,7 @@ export function drawn(reply: Reply, width = 80): string {
     const indent = section.title === undefined ? '' : '  ';
     blocks.push([...title, ...section.lines.map((line) => wrapped(line, width, indent))].join('\n'));
   }
+  if (reply.picture?.text !== undefined) blocks.push(reply.picture.text.map(clean).join('\n'));
   if (reply.cautions !== undefined && reply.cautions.length > 0) {
     blocks.push(reply.cautions.map((caution) => wrapped(`Caution: ${caution}`, width)).join('\n'));
   }

@@ -1,0 +1,97 @@
+import type { BedVerdict } from '../../rules/index.ts';
+import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
+import { list } from '../text/phrases.ts';
+import { cropWord, type Reader } from '../text/reader.ts';
+import { clockTime, shortDay } from '../text/times.ts';
+import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from '../text/units.ts';
+import type { ChartLimit, ChartMoment, CurveChart } from './curve-chart.ts';
+import { pointsOf } from './run-points.ts';
+
+const MS_PER_H = 3_600_000;
+/** The picture begins before the covers are shut and ends when leaves have thawed. */
+const BEFORE_SHUTTING_H = 0.5;
+const AFTER_SUNRISE_H = 2;
+const AFTER_THAW_H = 0.5;
+/** More crops than these crowd the picture: the most endangered are shown. */
+const MOST_CROPS = 2;
+const NEAR_K = 6;
+const FIVE_MIN_MS = 300_000;
+
+/** The night of one bed: outside and leaf, where its crops mark and die, and the times that matter. */
+export function nightChart(outlook: NightOutlook, { bed, verdict }: BedOutlook, reader: Reader): CurveChart {
+  const { night: span, garden } = outlook;
+  const { night, worst } = verdict;
+  const isSurface = worst.planting.crop.judgedBy === 'surface';
+  const from = new Date(Math.max(span.shutBy.getTime() - BEFORE_SHUTTING_H * MS_PER_H, night.run.timesMs[0] ?? 0));
+  const to = endOf(outlook, night.thawAt, night.run.timesMs.at(-1) ?? 0);
+  const low = temperatureWithRange(worst.organLowC, night.spread.sdK, reader.units);
+  const what = isSurface ? 'soil surface' : 'leaf';
+  const curve = (values: Float64Array) => pointsOf(night.run.timesMs, values, from, to);
+  const chart = {
+    title: `${bed.name}, ${shortDay(span.sunset, garden.timeZone)}`,
+    subtitle: `${isSurface ? 'Soil surface' : 'Leaf'} low ${low}, outside ${temperature(night.screenLowC, reader.units)}`,
+    ...{ units: reader.units, timeZone: garden.timeZone, from, to },
+    night: { from: span.sunset, to: span.sunrise },
+    curves: [
+      { label: 'outside', points: curve(night.run.screenC), role: 'beside' as const },
+      {
+        label: isSurface ? 'soil' : 'leaf',
+        points: curve(isSurface ? night.run.soilSurfaceC : night.run.leafC),
+        role: 'main' as const,
+        halfBandK: EIGHTY_PERCENT_Z * night.spread.sdK,
+      },
+    ],
+    limits: limitsOf(verdict, reader),
+    moments: momentsOf(outlook, night.thawAt, to),
+  };
+  return { ...chart, altText: altText(chart, { what, low, at: night.leafLowAt, outsideLowC: night.screenLowC }) };
+}
+
+function endOf({ night }: NightOutlook, thawAt: Date | undefined, lastMs: number): Date {
+  const thawMs = (thawAt?.getTime() ?? 0) + AFTER_THAW_H * MS_PER_H;
+  return new Date(Math.min(lastMs, Math.max(night.sunrise.getTime() + AFTER_SUNRISE_H * MS_PER_H, thawMs)));
+}
+
+/** The most endangered crop always, the next one only where the night comes near its limit: far lines flatten the curves. */
+function limitsOf({ plantings, worst }: BedVerdict, reader: Reader): ChartLimit[] {
+  const alike = plantings.filter(({ planting }) => planting.crop.judgedBy === worst.planting.crop.judgedBy);
+  const near = alike.filter((each) => each === worst || each.organLowC - each.tolerance.firstMarkC < NEAR_K);
+  return near.slice(0, MOST_CROPS).flatMap(({ planting, tolerance }) => {
+    const crop = cropWord(planting.crop, reader);
+    return [
+      { label: `${crop} marks`, tempC: tolerance.firstMarkC, weight: 'mark' as const },
+      { label: `${crop} dies`, tempC: tolerance.lt50C, weight: 'loss' as const },
+    ];
+  });
+}
+
+function momentsOf({ night }: NightOutlook, thawAt: Date | undefined, to: Date): ChartMoment[] {
+  const moments = [
+    // Rounded down, as in the words beside the picture.
+    { label: 'shut by', at: new Date(Math.floor(night.shutBy.getTime() / FIVE_MIN_MS) * FIVE_MIN_MS) },
+    { label: 'sunset', at: night.sunset },
+    { label: 'sunrise', at: night.sunrise },
+    ...(thawAt === undefined ? [] : [{ label: 'thawed', at: thawAt }]),
+  ];
+  return moments.filter(({ at }) => at <= to);
+}
+
+interface Lows {
+  readonly what: string;
+  readonly low: string;
+  readonly at: Date;
+  readonly outsideLowC: number;
+}
+
+function altText(chart: Omit<CurveChart, 'altText'>, { what, low, at, outsideLowC }: Lows): string {
+  const { units, timeZone, limits, moments, title } = chart;
+  const time = (instant: Date) => clockTime(instant, timeZone, units === 'us');
+  const limitWords = limits.map(({ label, tempC }) => `${label} at ${temperature(tempC, units)}`);
+  const momentWords = moments.map(({ label, at: instant }) => `${label} ${time(instant)}`);
+  return `${title}. Outside falls to ${temperature(outsideLowC, units)}, the ${what} to ${low} about ${time(at)}. ${sentence(limitWords)}${sentence(momentWords)}`.trim();
+}
+
+function sentence(words: readonly string[]): string {
+  const text = list(words);
+  return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}. `;
+}
