@@ -52,6 +52,8 @@ interface Opened {
   /** While it is open as advised, and from then on until the sun is gone. */
   readonly thermometerHigh: Extreme;
   readonly laterHigh: Extreme;
+  /** The day opened and shut as advised. */
+  readonly run: NightRun;
 }
 
 /** What to do with the covers by day. */
@@ -95,7 +97,8 @@ export function openingAdvice(plan: DayPlan, options: NightRunOptions = {}): Ope
   const way = found ?? plan.uncovered ?? openings.at(-1);
   if (way === undefined) return { kind: 'stay-shut', shut };
   const shutAt = found === undefined ? shutBy : earliestShut(openAt, shutBy, (at) => holds(found, at));
-  const common = { shut, openAt, shutAt, ...highs(openRun(way, shutAt), openAt, shutAt, to) };
+  const opened = openRun(way, shutAt);
+  const common = { shut, openAt, shutAt, run: opened, ...highs(opened, openAt, shutAt, to) };
   return found === undefined ? { kind: 'off', ...common } : { kind: 'open', ...common, sizeM: found.sizeM };
 }
 
