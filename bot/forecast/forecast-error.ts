@@ -60,7 +60,13 @@ export class SavedForecastError extends PlainProblem {
 
 /** A forecast that cannot carry the wanted night. */
 export class NightForecastError extends PlainProblem {
-  readonly code: 'ends-before-sunrise' | 'ends-before-sunset' | 'begins-after-sunset' | 'gap' | 'no-temperature' | 'stale';
+  readonly code:
+    | 'ends-before-sunrise'
+    | 'ends-before-sunset'
+    | 'begins-after-sunset'
+    | 'gap'
+    | 'no-temperature'
+    | 'stale';
 
   constructor(code: NightForecastError['code'], message: string) {
     super(message);
