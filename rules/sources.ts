@@ -115,10 +115,6 @@ export const SOURCES = {
     title: 'Draws of the inputs of this model over gardens and nights, printed by the learning bench',
     standing: 'JUDGEMENT',
   },
-  'published-cover-spread': {
-    title: 'Spread of published gains by cover, from the trials and extension figures cited with the covers',
-    standing: 'JUDGEMENT',
-  },
   // air
   'standard-atmosphere': { title: 'Standard atmosphere, ISO 2533, from memory', standing: 'MEMORY' },
   'vanthoor-2011': {

@@ -3,7 +3,6 @@ import type { BedNight } from '../night/bed-night.ts';
 import type { BookNight } from '../night/book-night.ts';
 import { spreadGroup } from '../night/spread.ts';
 import { SPREADS } from '../night/spread-table.ts';
-import { LASTING_SD_K } from './lasting-table.ts';
 
 /** A stack as far as its spread goes. */
 export interface LaidCovers {
@@ -33,7 +32,11 @@ export interface NightParts {
 
 /** Of the usual 1.8 K of a forecast low, what stays the same all season at one garden: under half of the variance (`judgement`). */
 const SITE_SD_K = 1.2;
-/** Of the model's variance, what changes from night to night; draws of its inputs give 0.35 to 0.65 (`learning-bench`). */
+/**
+ * Of the model's variance, what changes from night to night; the rest lasts. Draws of its inputs give 0.35 to 0.65 by cover
+ * (`learning-bench`). Published gains differ more from garden to garden; a wider prior learned those no sooner, and followed
+ * the thermometer's own error more (same bench).
+ */
 const NIGHTLY_SHARE = 0.5;
 /** No single night is foretold better than this (`judgement`). [K] */
 const LEAST_FORECAST_SD_K = 0.8;
@@ -43,10 +46,11 @@ const LEAST_NIGHT_SD_K = 0.4;
  * Lasting spreads of a garden and of a cover before any reading.
  *
  * @param laid - The stack.
- * @see model-spread, published-cover-spread
+ * @see model-spread, learning-bench
  */
 export function bookSpread({ covers, walls }: LaidCovers): BookSpread {
-  return { siteSdK: SITE_SD_K, coverSdK: LASTING_SD_K[spreadGroup(covers, walls)] };
+  const [clearAndCalmSdK] = SPREADS[spreadGroup(covers, walls)].modelSdK;
+  return { siteSdK: SITE_SD_K, coverSdK: Math.sqrt(1 - NIGHTLY_SHARE) * clearAndCalmSdK };
 }
 
 /**
