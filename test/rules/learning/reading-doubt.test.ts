@@ -14,9 +14,8 @@ test('readings near the book are taken as they are', () => {
 });
 
 test('the largest measured gain of a frame in the trials, 9.4 K, is not doubted', () => {
-  expect(
-    readingDoubt({ outsideLowC: -2.2, underCoverLowC: 7.2 }, FRAME, { ...BOOK, outsideLowC: -2.2 }),
-  ).toBeUndefined();
+  const book = bookNight(frostNight(FRAME.covers, -2.2), FRAME);
+  expect(readingDoubt({ outsideLowC: -2.2, underCoverLowC: 7.2 }, FRAME, book)).toBeUndefined();
 });
 
 test('a bed warmer at night than any would be is doubted: a sensor in the sun', () => {
