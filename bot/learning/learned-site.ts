@@ -38,13 +38,14 @@ export async function learnedSite(
   const { memberId, timeZone } = site;
   const since = localDay(new Date(now.getTime() - LOOK_BACK_DAYS * MS_PER_DAY), timeZone);
   const [scored, outcomes] = await Promise.all([
-    Promise.all(beds.map(({ id }) => store.predictions.scored({ kind: 'bed', memberId, bedId: id }, since))),
+    store.predictions.scored({ kind: 'beds', memberId, bedIds: beds.map(({ id }) => id) }, since),
     outcomesByCrop(store, memberId, beds),
   ]);
   const epochDays = daysOfNight(localDay(now, timeZone));
-  const outside = outsideByNight(scored.flat());
-  const learned = beds.flatMap((bed, index): [string, BedLearning][] => {
-    const nights = readNights(bed, scored[index] ?? [], outside);
+  const outside = outsideByNight(scored);
+  const ofBed = (id: string) => scored.filter(({ prediction }) => prediction.bedId === id);
+  const learned = beds.flatMap((bed): [string, BedLearning][] => {
+    const nights = readNights(bed, ofBed(bed.id), outside);
     return nights.length === 0 ? [] : [[bed.id, bedLearning(nights, { laid: laidOn(bed.covers, bed), epochDays })]];
   });
   return { beds: new Map(learned), outcomes };

@@ -1,5 +1,6 @@
+import type { ExpressionBuilder } from 'kysely';
 import type { Prediction, Predictions, ScoredNight, ScoreScope } from '../port/readings.ts';
-import type { PredictionRow } from '../schema.ts';
+import type { Database, PredictionRow } from '../schema.ts';
 import { StoreProblem } from '../store-problem.ts';
 import { joinedBedIds } from './gardens.ts';
 import { readingFrom } from './readings.ts';
@@ -38,10 +39,12 @@ export class KeptPredictions implements Predictions {
   }
 
   async scored(scope: ScoreScope, sinceNight: string): Promise<readonly ScoredNight[]> {
-    const rows = await inScope(this.#db, scope)
+    const rows = await this.#db
+      .selectFrom('prediction')
       .innerJoin('reading', (join) =>
         join.onRef('reading.bed_id', '=', 'prediction.bed_id').onRef('reading.night', '=', 'prediction.night'),
       )
+      .where((eb) => inScope(this.#db, eb, scope))
       .selectAll('prediction')
       .select([
         'reading.id as reading_id',
@@ -94,15 +97,18 @@ async function ownersOf(db: Db, bedIds: readonly string[]): Promise<ReadonlyMap<
   return new Map(rows.map((row) => [row.id, row.member_id]));
 }
 
-function inScope(db: Db, scope: ScoreScope) {
-  const all = db.selectFrom('prediction');
+/** Beds are sought among the readings, which are few beside the predictions. */
+function inScope(db: Db, eb: ExpressionBuilder<Database, 'prediction' | 'reading'>, scope: ScoreScope) {
   switch (scope.kind) {
-    case 'bed':
-      return all.where('prediction.member_id', '=', scope.memberId).where('prediction.bed_id', '=', scope.bedId);
+    case 'beds':
+      return eb.and([
+        eb('prediction.member_id', '=', scope.memberId),
+        scope.bedIds.length === 0 ? eb.lit(false) : eb('reading.bed_id', 'in', scope.bedIds),
+      ]);
     case 'channel':
-      return all.where('prediction.bed_id', 'in', joinedBedIds(db, scope.channelId));
+      return eb('prediction.bed_id', 'in', joinedBedIds(db, scope.channelId));
     case 'all':
-      return all;
+      return eb.lit(true);
   }
 }
 

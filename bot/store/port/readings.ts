@@ -69,7 +69,7 @@ export interface ScoredNight {
 }
 
 export type ScoreScope =
-  | { readonly kind: 'bed'; readonly memberId: string; readonly bedId: string }
+  | { readonly kind: 'beds'; readonly memberId: string; readonly bedIds: readonly string[] }
   | { readonly kind: 'channel'; readonly channelId: string }
   | { readonly kind: 'all' };
 

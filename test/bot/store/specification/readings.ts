@@ -118,12 +118,13 @@ export function readingsSpecification(world: World): void {
       ]);
       await store.readings.record(memberId, [reading(bedId), reading(bedId, { night: '2026-11-30' })], minute(1));
     }
-    const [scored] = await store.predictions.scored(
-      { kind: 'bed', memberId: 'discord:1', bedId: own.bedId },
+    const [scored, ...others] = await store.predictions.scored(
+      { kind: 'beds', memberId: 'discord:1', bedIds: [own.bedId, other.bedId] },
       '2026-12-01',
     );
     const [kept] = await store.readings.ofBed('discord:1', own.bedId, '2026-12-01');
     expect(scored).toEqual({ prediction: prediction('discord:1', own.bedId), reading: kept });
+    expect(others).toEqual([]);
     const club = await store.predictions.scored({ kind: 'channel', channelId: 'club' }, '2026-12-01');
     expect(club.map((night) => night.prediction.bedId)).toEqual([other.bedId]);
     expect(await store.predictions.scored({ kind: 'all' }, '2026-11-01')).toHaveLength(4);
