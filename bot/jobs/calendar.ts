@@ -41,6 +41,8 @@ export function solarDay(at: Date, longitudeDeg: number): number {
 export class Calendar {
   readonly #nights = new BoundedMap<string, { readonly night: CalendarNight | undefined }>(KEPT);
   readonly #days = new BoundedMap<string, CalendarDay>(KEPT);
+  /** Days by the names of their nights. */
+  readonly #dayOfName = new BoundedMap<string, number>(KEPT);
 
   /** The night after the noon of that day; undefined where the sun then stays up. */
   night(place: Clocked, day: number): CalendarNight | undefined {
@@ -69,11 +71,20 @@ export class Calendar {
 
   /** The night of that name. */
   named(place: Clocked, name: string): CalendarNight | undefined {
+    const day = this.#dayNamed(place, name);
+    return day === undefined ? undefined : this.night(place, day);
+  }
+
+  #dayNamed(place: Clocked, name: string): number | undefined {
+    const key = `${place.longitudeDeg} ${place.timeZone} ${name}`;
+    const known = this.#dayOfName.get(key);
+    if (known !== undefined) return known;
     const near = solarDay(new Date(`${name}T12:00:00Z`), 0);
-    for (const day of [near, near - 1, near + 1]) {
-      if (localDay(noonOf(day, place.longitudeDeg), place.timeZone) === name) return this.night(place, day);
-    }
-    return undefined;
+    const day = [near, near - 1, near + 1].find(
+      (each) => localDay(noonOf(each, place.longitudeDeg), place.timeZone) === name,
+    );
+    if (day !== undefined) this.#dayOfName.set(key, day);
+    return day;
   }
 }
 

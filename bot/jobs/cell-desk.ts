@@ -57,7 +57,7 @@ export class CellDesk {
 
   /** What is fresh; else what another process is just fetching; else what the services say. */
   async known(cell: Cell, wish: CellWish): Promise<CellKnown> {
-    const fresh = await this.#fresh(cell, wish);
+    const fresh = await this.fresh(cell, wish);
     if (fresh !== undefined) return fresh;
     await this.#waitForOthers(cell, wish);
     return this.gathered(cell, wish);
@@ -73,10 +73,11 @@ export class CellDesk {
   }
 
   async #freshOrAsked(cell: Cell, wish: CellWish): Promise<CellKnown> {
-    return (await this.#fresh(cell, wish)) ?? this.#asked(cell, wish);
+    return (await this.fresh(cell, wish)) ?? this.#asked(cell, wish);
   }
 
-  async #fresh(cell: Cell, { night, now }: CellWish): Promise<CellKnown | undefined> {
+  /** What is known without asking anybody, while it is fresh. */
+  async fresh(cell: Cell, { night, now }: CellWish): Promise<CellKnown | undefined> {
     const isFresh = ({ freshUntil, forecast }: Remembered) => freshUntil > now && reaches(forecast, night.sunrise);
     const remembered = this.#remembered.get(cell.id);
     if (remembered !== undefined && isFresh(remembered)) return { kind: 'known', ...remembered };
@@ -101,7 +102,7 @@ export class CellDesk {
       const rows = await this.#store.deliveries.ofNight(cellPlace(cell.id), wish.name);
       if (!rows.some(({ state }) => state === 'sending')) return;
       await pause(LOOK_AGAIN_MS);
-      if ((await this.#fresh(cell, wish)) !== undefined) return;
+      if ((await this.fresh(cell, wish)) !== undefined) return;
     }
   }
 

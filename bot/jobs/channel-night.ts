@@ -33,6 +33,16 @@ export class ChannelNight {
     this.#nights = nights;
   }
 
+  /** Works out ahead what a warning will need. False: its forecasts are not there yet. */
+  async prepare({ placeId, night, dueAt }: PlannedDelivery): Promise<boolean> {
+    const gardens = await this.#store.channels.gardens(placeId);
+    const known = await this.#nights.prepare(gardens, night, dueAt);
+    if (known === undefined) return false;
+    const { calendar, shared } = this.#nights;
+    worstAhead({ name: night, known }, calendar, dueAt, shared);
+    return true;
+  }
+
   /** The warning of a night. */
   async warning(claim: Claim, now: Date): Promise<Made> {
     const channel = await this.#store.channels.find(claim.placeId);

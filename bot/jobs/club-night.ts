@@ -55,7 +55,7 @@ const RECENT_H = 14 * 24;
 /** Works out nights; what gardens share is worked out once. */
 export class NightDesk {
   readonly calendar = new Calendar();
-  readonly shared: OutlooksShared = new SharedNights();
+  readonly shared: OutlooksShared = new SharedNights(false);
   readonly #store: Store;
   readonly #cells: CellDesk;
   readonly #isolated: Isolated;
@@ -81,6 +81,24 @@ export class NightDesk {
       await nextTurn();
     }
     return { name, known, unknown, failedCount, shutBy: this.#firstShutBy(gardens, name) };
+  }
+
+  /**
+   * Works out a night to come without asking any service, so that it need not be when it is due.
+   *
+   * @returns Undefined while a forecast is not there yet.
+   */
+  async prepare(gardens: readonly Garden[], name: string, at: Date): Promise<readonly GardenNight[] | undefined> {
+    const known: GardenNight[] = [];
+    for (const garden of gardens) {
+      const night = this.nightOf(garden, name);
+      if (night === undefined) continue;
+      if ((await this.#cells.fresh(cellOf(garden.site), { night, name, now: at })) === undefined) return undefined;
+      const worked = await this.#isolated(() => this.gardenNight(garden, name, at));
+      if (worked !== undefined && worked !== 'no-night' && 'outlook' in worked) known.push(worked);
+      await nextTurn();
+    }
+    return known;
   }
 
   nightOf({ site }: Pick<Garden, 'site'>, name: string): CalendarNight | undefined {

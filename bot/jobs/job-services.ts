@@ -23,13 +23,20 @@ export interface GardenDay {
   readonly forecast: HourlyForecast;
 }
 
+export interface OpeningWish {
+  readonly now: Date;
+  /** One garden's fault stays with it. */
+  readonly isolated: <T>(work: () => Promise<T>) => Promise<T | undefined>;
+  /** Gardens without a forecast. */
+  readonly unknownCount: number;
+}
+
 /** Says in the morning when to open what. */
 export interface OpeningPlanner {
   /**
    * The plan for a channel's day.
    *
-   * @param name - Local day, `2026-12-31`.
    * @returns Undefined when no cover need be opened.
    */
-  openingPlan(gardens: readonly GardenDay[], name: string, now: Date): Promise<Reply | undefined>;
+  openingPlan(gardens: readonly GardenDay[], wish: OpeningWish): Promise<Reply | undefined>;
 }

@@ -1,6 +1,6 @@
 import { PostError } from '../chat/channel-poster.ts';
 import { deliveryNonce, directPlace } from '../store/delivery-key.ts';
-import type { Claim } from '../store/port/deliveries.ts';
+import type { Claim, PlannedDelivery } from '../store/port/deliveries.ts';
 import { StoreProblem } from '../store/store-problem.ts';
 import { CellDesk } from './cell-desk.ts';
 import { ChannelNight } from './channel-night.ts';
@@ -48,6 +48,16 @@ export class Nightly {
     }
   }
 
+  /** Works out ahead what a warning will need; what goes wrong shows when it is due. False: worth another try. */
+  async prepare(warning: PlannedDelivery): Promise<boolean> {
+    try {
+      return await this.#channels.prepare(warning);
+    } catch (error) {
+      this.#services.log.debug({ err: error }, 'a warning could not be prepared');
+      return false;
+    }
+  }
+
   #now(): Date {
     return this.#services.clock.now();
   }
@@ -66,7 +76,9 @@ export class Nightly {
       case 'gather':
         return gather(claim, now, this.#cells);
       case 'opening':
-        return openingPost(claim, now, this.#services, { cells: this.#cells, nights: this.#nights });
+        return openingPost(claim, now, this.#services, {
+          ...{ cells: this.#cells, nights: this.#nights, isolated: this.#isolated },
+        });
       case 'hardening': {
         const { calendar } = this.#nights;
         const gardens = await store.channels.gardens(claim.placeId);

@@ -36,6 +36,8 @@ export interface Plan {
   readonly due: readonly PlannedDelivery[];
   /** Nothing more falls due before this, unless channel or members change. */
   readonly nextAt: Date;
+  /** The next warning that is not due yet. */
+  readonly nextWarning: PlannedDelivery | undefined;
 }
 
 /**
@@ -51,8 +53,12 @@ export function planFor({ channel, places }: ChannelPlaces, planning: Planning):
     ...[...daysByName(plots, planning)].flatMap(([name, days]) => dayDuties(channel, name, days, planning)),
   ];
   const latest = hoursAfter(planning.now, PLANNED_AHEAD_H).getTime();
-  const later = all.map(({ dueAt }) => dueAt.getTime()).filter((dueMs) => dueMs > planning.now.getTime());
-  return { due: all.filter((duty) => isDue(duty, planning)), nextAt: new Date(Math.min(latest, ...later)) };
+  const later = all.filter(({ dueAt }) => dueAt > planning.now);
+  return {
+    due: all.filter((duty) => isDue(duty, planning)),
+    nextAt: new Date(Math.min(latest, ...later.map(({ dueAt }) => dueAt.getTime()))),
+    nextWarning: later.filter(({ kind }) => kind === WARNING).toSorted(byDueTime)[0],
+  };
 }
 
 /** Gardens of one cell and clock. */
@@ -195,6 +201,10 @@ function hardeningDuty({ id }: Channel, night: string, days: readonly PlotDay[])
 function isDue({ kind, dueAt, giveUpAt }: PlannedDelivery, { now, from }: Planning): boolean {
   const since = kind === WARNING || kind === OPENING ? from : now;
   return dueAt <= now && giveUpAt > since;
+}
+
+function byDueTime(a: PlannedDelivery, b: PlannedDelivery): number {
+  return a.dueAt.getTime() - b.dueAt.getTime();
 }
 
 function hoursAfter(at: Date, hours: number): Date {

@@ -12,6 +12,7 @@ const REMEMBERED_KEYS = 100_000;
 interface Quiet {
   readonly facts: string;
   readonly until: Date;
+  readonly nextWarning: PlannedDelivery | undefined;
 }
 
 /** Goes through the running channels and puts what is due into the ledger, which takes each key once. */
@@ -51,6 +52,13 @@ export class Planner {
     return planned;
   }
 
+  /** Warnings that fall due before the instant, the next one first, as of the last plan. */
+  warningsBefore(before: Date): readonly PlannedDelivery[] {
+    return [...this.#quiet.values()]
+      .flatMap(({ nextWarning }) => (nextWarning !== undefined && nextWarning.dueAt < before ? [nextWarning] : []))
+      .toSorted((a, b) => a.dueAt.getTime() - b.dueAt.getTime());
+  }
+
   async *#pages(): AsyncGenerator<readonly ChannelPlaces[]> {
     let after: string | undefined;
     for (;;) {
@@ -69,8 +77,8 @@ export class Planner {
       quiet.set(id, known);
       return [];
     }
-    const { due, nextAt } = planFor(place, planning);
-    quiet.set(id, { facts, until: nextAt });
+    const { due, nextAt, nextWarning } = planFor(place, planning);
+    quiet.set(id, { facts, until: nextAt, nextWarning });
     return due;
   }
 

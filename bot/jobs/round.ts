@@ -17,6 +17,8 @@ export const USUAL_ROUND: RoundOptions = { leaseS: 60, atOnce: 24, lookBackH: 7 
 
 const MS_PER_H = 3_600_000;
 const DAY_MS = 24 * MS_PER_H;
+/** The last fetches begin five minutes before a post. */
+const PREPARED_BEFORE_MS = 4 * 60_000;
 const WEATHER_KEPT_DAYS = 30;
 const LEDGER_KEPT_DAYS = 400;
 
@@ -26,6 +28,11 @@ export class Round {
   readonly #options: RoundOptions;
   readonly #planner: Planner;
   readonly #worker: Worker;
+  readonly #nightly: Nightly;
+  /** Warnings that were worked out ahead, until they are due. */
+  readonly #prepared = new Set<string>();
+  #preparing: Promise<void> | undefined;
+  #isStopped = false;
   #hasPlanned = false;
   #tidiedDay = '';
   #draining: Promise<void> | undefined;
@@ -34,9 +41,9 @@ export class Round {
     this.#services = services;
     this.#options = { ...USUAL_ROUND, ...options };
     this.#planner = new Planner(services.store, services.opening !== undefined);
-    const nightly = new Nightly(services);
+    this.#nightly = new Nightly(services);
     const { atOnce, leaseS } = this.#options;
-    this.#worker = new Worker(services.store.deliveries, (claim) => nightly.handle(claim), {
+    this.#worker = new Worker(services.store.deliveries, (claim) => this.#nightly.handle(claim), {
       ...{ atOnce, leaseS },
       worker: randomUUID(),
     });
@@ -55,14 +62,19 @@ export class Round {
     this.#draining ??= this.#drain().finally(() => {
       this.#draining = undefined;
     });
+    this.#preparing ??= this.#prepare(now).finally(() => {
+      this.#preparing = undefined;
+    });
   }
 
   /** Settles when nothing is in hand. */
   async drained(): Promise<void> {
     await this.#draining;
+    await this.#preparing;
   }
 
   async stop(): Promise<void> {
+    this.#isStopped = true;
     this.#worker.stop();
     await this.drained();
   }
@@ -91,6 +103,18 @@ export class Round {
     await deliveries.forget(new Date(now.getTime() - LEDGER_KEPT_DAYS * DAY_MS).toISOString().slice(0, 10));
     await weather.forget(new Date(now.getTime() - WEATHER_KEPT_DAYS * DAY_MS));
     this.#tidiedDay = day;
+  }
+
+  /** Once fetches are done and before posts are due, so that these go out as fast as the chat service takes them. */
+  async #prepare(now: Date): Promise<void> {
+    const soon = this.#planner.warningsBefore(new Date(now.getTime() + PREPARED_BEFORE_MS));
+    for (const warning of soon) {
+      const key = `${warning.placeId} ${warning.night}`;
+      if (this.#prepared.has(key)) continue;
+      if (this.#isStopped) return;
+      if (await this.#nightly.prepare(warning)) this.#prepared.add(key);
+    }
+    if (soon.length === 0) this.#prepared.clear();
   }
 
   async #drain(): Promise<void> {

@@ -57,7 +57,7 @@ export function readerFor({ member }: Garden): Reader {
 }
 
 /** A channel is written to as most of its members read; on a tie as the first of them. */
-function commonReader(gardens: readonly Garden[]): Reader {
+export function commonReader(gardens: readonly Garden[]): Reader {
   const counts = new Map<string, { readonly reader: Reader; count: number }>();
   for (const garden of gardens) {
     const reader = readerFor(garden);

@@ -35,6 +35,8 @@ export interface NightOutlook {
   readonly night: NightSpan;
   readonly forecast: HourlyForecast;
   readonly weather: NightWeather;
+  /** Days without sun, one after the other, up to now. */
+  readonly sunlessDays: number;
   /** Most urgent first. */
   readonly beds: readonly BedOutlook[];
 }
@@ -46,8 +48,8 @@ export interface BedOutlook {
 }
 
 const MS_PER_H = 3_600_000;
-/** Within it gardens may share what was worked out: ages of forecasts then differ by nothing worth telling. */
-const SAME_TIME_MS = 600_000;
+/** Within it gardens may share what was worked out: ages of forecasts are told by the hour. */
+const SAME_TIME_MS = 3_600_000;
 const LEAF_SIZE_M = 0.05;
 /** Rain that leaves the leaves wet (judgement). [mm] */
 const WETTING_RAIN_MM = 1;
@@ -75,12 +77,19 @@ export function nightOutlook(
         asLearned(
           bed,
           keys,
-          shared.night(bedKey(key, bed, keys), () => nightUnder(bed, keys, bench)),
+          shared.night(bedKey(key, bed, keys), bed.learned !== undefined, () => nightUnder(bed, keys, bench)),
         ),
       ),
     );
   judged.sort((a, b) => harmFraction(b.verdict.worst.odds) - harmFraction(a.verdict.worst.odds));
-  return { garden, night, forecast, weather: bench.weather, beds: withSteps(judged, garden.shed) };
+  return {
+    garden,
+    night,
+    forecast,
+    weather: bench.weather,
+    sunlessDays: bench.sunlessDays,
+    beds: withSteps(judged, garden.shed),
+  };
 }
 
 /** Everything that a bench is made from; the time counts by a few minutes. */

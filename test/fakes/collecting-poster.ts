@@ -27,7 +27,13 @@ export class CollectingPoster implements ChannelPoster {
   /** Channels whose history may not be read. */
   readonly unreadable = new Set<string>();
   readonly #faults: Fault[] = [];
+  readonly #arrived: (post: CollectedPost) => void;
   #nonces = new Map<string, Posted>();
+
+  /** @param arrived - Hears of each post as it arrives. */
+  constructor(arrived: (post: CollectedPost) => void = () => undefined) {
+    this.#arrived = arrived;
+  }
 
   fail(
     channelId: string,
@@ -87,7 +93,9 @@ export class CollectingPoster implements ChannelPoster {
     if (known !== undefined) return known;
     const messageId = `message-${this.posts.length + 1}`;
     const text = [reply.headline, ...reply.sections.flatMap(({ title, lines }) => [title ?? '', ...lines])].join('\n');
-    this.posts.push({ channelId, nonce, messageId, reply, text });
+    const post = { channelId, nonce, messageId, reply, text };
+    this.posts.push(post);
+    this.#arrived(post);
     this.#nonces.set(nonce, { messageId });
     return { messageId };
   }

@@ -21,6 +21,8 @@ export interface JobsWorld {
   readonly forecasts: SyntheticForecasts;
   readonly poster: CollectingPoster;
   readonly services: JobServices;
+  /** When each message arrived, by the world's clock. */
+  readonly postedAt: ReadonlyMap<string, Date>;
   /** What the operator is told, as objects. */
   readonly told: Record<string, unknown>[];
   /** A process of its own on the same store. */
@@ -37,9 +39,10 @@ export async function jobsWorld(now: Date): Promise<JobsWorld> {
   const told: Record<string, unknown>[] = [];
   const log = openLog('warn', { write: (line: string) => told.push(JSON.parse(line) as Record<string, unknown>) });
   const forecasts = new SyntheticForecasts();
-  const poster = new CollectingPoster();
+  const postedAt = new Map<string, Date>();
+  const poster = new CollectingPoster(({ messageId }) => postedAt.set(messageId, world.now));
   const world: JobsWorld = {
-    ...{ now, rehearsal: false, store, url, forecasts, poster, told },
+    ...{ now, rehearsal: false, store, url, forecasts, poster, postedAt, told },
     services: {
       clock: {
         now: () => world.now,

@@ -68,6 +68,22 @@ describe('a cold night', () => {
     expect(world.forecasts.asked).toHaveLength(3);
   });
 
+  test('is worked out in the minutes before it is due, without asking or telling anybody', async () => {
+    await addClub(world.store, { id: CLUB }, [{ id: ANNE }], BEFORE);
+    let looks = 0;
+    const { gardens } = world.store.channels;
+    world.store.channels.gardens = (id) => {
+      looks += 1;
+      return gardens.call(world.store.channels, id);
+    };
+    const round = world.round();
+    await world.runUntil(at('16:25'), round, 1);
+    const asked = world.forecasts.asked.length;
+    expect(looks).toBe(0);
+    await world.runUntil(at('16:31'), round, 1);
+    expect([looks, world.forecasts.asked.length, world.poster.sends]).toEqual([1, asked, 0]);
+  });
+
   test('keeps what was told of each bed, and the hours of the cell, for learning', async () => {
     await addClub(world.store, { id: CLUB }, [{ id: ANNE }], BEFORE);
     await world.runUntil(at('16:45'), world.round());

@@ -52,8 +52,8 @@ test('beds that lie alike are worked out once', () => {
     worked += 1;
     return undefined;
   };
-  shared.night('alike', once);
-  shared.night('alike', once);
+  shared.night('alike', false, once);
+  shared.night('alike', false, once);
   expect(worked).toBe(1);
 });
 
@@ -62,3 +62,19 @@ test('a newer forecast is told from the one before, even with the same figures',
   expect(shared.numberOf(forecast)).toBe(shared.numberOf(forecast));
   expect(shared.numberOf({ ...forecast })).not.toBe(shared.numberOf(forecast));
 });
+
+test('where hours are let go, lows and spreads stay as they were, and who needs the hours still gets them', () => {
+  const lean: OutlooksShared = new SharedNights(false);
+  const [told] = nightOutlook(SAMPLE_GARDEN, forecast, tonight, SAMPLE_NOW, lean).beds;
+  const [whole] = nightOutlook(SAMPLE_GARDEN, forecast, tonight, SAMPLE_NOW).beds;
+  if (told === undefined || whole === undefined) throw new Error('the sample garden has beds');
+  const { run, ...facts } = told.verdict.night;
+  expect(run.timesMs).toHaveLength(0);
+  expect(facts).toEqual(withoutRun(whole.verdict.night));
+  const made = lean.night('needs its hours', true, () => whole.verdict.night);
+  expect(made?.run.timesMs.length).toBeGreaterThan(0);
+});
+
+function withoutRun<T extends { readonly run: unknown }>({ run: _, ...facts }: T): Omit<T, 'run'> {
+  return facts;
+}

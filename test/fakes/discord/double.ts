@@ -6,6 +6,7 @@ import { request as httpRequest } from 'undici';
 import { type Asker, commandData, interactionBase, type OfferedFile, type TypedCommand } from './asked.ts';
 import { Conversation, type FirstAnswer } from './conversation.ts';
 import { type Fault, Faults } from './faults.ts';
+import type { GlobalRate } from './global-rate.ts';
 import { newId } from './ids.ts';
 import { Messages } from './messages.ts';
 import { type BodyCheck, bodyCheck, DESCRIPTION_ABSENT } from './openapi-check.ts';
@@ -54,6 +55,8 @@ export class DiscordDouble implements Platform {
   readonly conversations = new Map<string, Conversation>();
   readonly faults = new Faults();
   readonly gateway: Sessions;
+  /** Set where a test or bench holds the bot to Discord's limit for everything. */
+  globalRate: GlobalRate | undefined;
   commands: Json[] = [];
   interactionsUrl: string | null = null;
   /** Where signed requests go instead of the gateway, such as `http://127.0.0.1:8080`. */
@@ -251,6 +254,8 @@ export class DiscordDouble implements Platform {
     const asked = await recorded(request, BASE);
     this.requests.push(asked);
     if (asked.body !== undefined) this.#validated(asked.method, asked.path, asked.body);
+    const tooMany = this.globalRate?.refusal();
+    if (tooMany !== undefined) return sent(response, tooMany);
     await this.faults.answered(asked, response, async () => this.#answer(asked));
   }
 
