@@ -51,6 +51,9 @@ const settingsSchema = z.object({
   METNO_BASE: address.default(PUBLIC.metno),
   OPENMETEO_BASE: address.default(PUBLIC.openmeteo),
   DUTY: z.enum(['both', 'answers', 'nights'], 'must be both, answers or nights').default('both'),
+  /** Both are set by `npm run shards` for each process that it starts. */
+  SHARDS: z.coerce.number().int().min(0, 'must be the number of a shard, from 0').optional(),
+  SHARD_COUNT: z.coerce.number().int().min(1, 'must be a whole number, from 1').optional(),
   METRICS_PORT: z.coerce.number().int().min(1).max(65_535, 'must be a port from 1 to 65535').optional(),
   METRICS_HOST: z.string().min(1).max(255).default('127.0.0.1'),
   LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']).default('info'),

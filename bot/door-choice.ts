@@ -4,7 +4,12 @@ import { PlainProblem } from './errors.ts';
 /** The one way in that the settings open. */
 export type DoorChoice =
   | { readonly kind: 'terminal' }
-  | { readonly kind: 'gateway'; readonly token: string }
+  | {
+      readonly kind: 'gateway';
+      readonly token: string;
+      /** Which part of the servers this process serves; all of them unless said. */
+      readonly shard?: { readonly id: number; readonly count: number };
+    }
   /** No way in: the process only does what runs by itself. */
   | { readonly kind: 'closed'; readonly token: string }
   | { readonly kind: 'http'; readonly token: string; readonly port: number; readonly publicKey: string };
@@ -21,8 +26,12 @@ export function doorChoice(config: Config): DoorChoice {
     if (port === undefined) return { kind: 'closed', token };
     throw new PlainProblem('With DUTY=nights no door is opened: leave HTTP_PORT empty, or choose DUTY=both.');
   }
-  if (port === undefined || publicKey === undefined) return { kind: 'gateway', token };
+  if (port === undefined || publicKey === undefined) return { kind: 'gateway', token, ...shardOf(config) };
   return { kind: 'http', token, port, publicKey };
+}
+
+function shardOf({ SHARDS: id, SHARD_COUNT: count }: Config) {
+  return id === undefined || count === undefined ? {} : { shard: { id, count } };
 }
 
 const DOOR_WORDS: Readonly<Record<DoorChoice['kind'], string>> = {

@@ -161,7 +161,7 @@ function openDoor(
   onFatal: (problem: PlainProblem) => void,
 ): Door {
   if (choice.kind === 'closed') return closedDoor(common.api, common.desk.services.log);
-  if (choice.kind === 'gateway') return openGateway({ ...common, token: choice.token, onFatal });
+  if (choice.kind === 'gateway') return openGateway({ ...common, ...choice, onFatal });
   const { port, publicKey } = choice;
   return openHttpDoor({ ...common, port, publicKey, isReady });
 }

@@ -20,6 +20,8 @@ import { introduced, persistently, START_BACK_OFF, TOKEN_REFUSED } from './start
 export interface GatewayOptions extends DoorOptions {
   readonly token: string;
   readonly onFatal: OnFatal;
+  /** Which part of the servers this process serves; all of them unless said. */
+  readonly shard?: { readonly id: number; readonly count: number };
   /** Waits between attempts to reach Discord at start. */
   readonly backOff?: BackOff;
   /** How long work underway may take at a stop. */
@@ -82,7 +84,7 @@ async function connected(
   listen: (interaction: APIInteraction) => void,
   signal: AbortSignal,
 ): Promise<Client> {
-  const client = quietClient(options.apiBase);
+  const client = quietClient(options);
   let fatal: PlainProblem | undefined;
   let isOpen = false;
   client.on(Events.ShardDisconnect, ({ code }) => {
@@ -122,10 +124,10 @@ function givenUp(signal: AbortSignal): { readonly up: Promise<never>; forget(): 
   return { up, forget: () => signal.removeEventListener('abort', listener) };
 }
 
-function quietClient(apiBase: string): Client {
+function quietClient({ apiBase, shard }: GatewayOptions): Client {
   return new Client({
     intents: [],
-    shards: 'auto',
+    ...(shard === undefined ? { shards: 'auto' } : { shards: [shard.id], shardCount: shard.count }),
     allowedMentions: { parse: [] },
     enforceNonce: true,
     rest: { api: apiBase, rejectOnRateLimit: () => true },
