@@ -8,6 +8,7 @@ import { openHttpDoor } from './chat/discord/http-door.ts';
 import { DiscordPoster } from './chat/discord/poster.ts';
 import { TOKEN_REFUSED } from './chat/discord/startup.ts';
 import type { Request } from './chat/request.ts';
+import { sampleDay } from './chat/terminal/sample-day.ts';
 import { sampleWarning } from './chat/terminal/sample-warning.ts';
 import { runTerminal, TERMINAL_MEMBER } from './chat/terminal/terminal.ts';
 import { clockOf } from './clock.ts';
@@ -20,6 +21,7 @@ import { type DoorChoice, doorChoice, startLines } from './door-choice.ts';
 import { PlainProblem } from './errors.ts';
 import { forecastDesk } from './forecast/choose.ts';
 import type { JobServices } from './jobs/job-services.ts';
+import { MORNING_PLANNER } from './jobs/opening-planner.ts';
 import { startJobs } from './jobs/start-jobs.ts';
 import { missingParts, type NeededPart } from './operating/readiness.ts';
 import { Watch } from './operating/watch.ts';
@@ -95,7 +97,7 @@ async function openServices(
 async function atTerminal(config: Config, services: Services, host: Host): Promise<void> {
   const { input, output, interactive, locale } = host;
   output.write(`${startLines(config, { kind: 'terminal' }).join('\n')}\n\n`);
-  const desk = { services: { ...services, sample: sampleWarning }, commands: COMMANDS, buttons: BUTTONS };
+  const desk = { services: { ...services, sample: sampleWarning, sampleDay }, commands: COMMANDS, buttons: BUTTONS };
   const greeting = await answer(tonightHere(locale, services.clock.now()), desk.services, COMMANDS);
   const talk = runTerminal({ ...desk, input, output, interactive, locale, greeting });
   await Promise.race([talk, asked(host.stop)]);
@@ -150,7 +152,7 @@ function jobsOf(services: Services & Pick<JobServices, 'poster'>): () => Promise
     log.warn('no warnings will be posted: set FORECAST_CONTACT');
     return async () => undefined;
   }
-  const jobs = startJobs({ ...services, store, forecasts });
+  const jobs = startJobs({ ...services, store, forecasts, opening: MORNING_PLANNER });
   return () => jobs.stop();
 }
 

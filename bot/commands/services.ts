@@ -20,4 +20,6 @@ export interface Services {
   readonly poster?: ChannelPoster;
   /** A made-up night, shown to who has no garden here yet where no account is needed to try the program. */
   readonly sample?: (reader: Reader) => Reply;
+  /** The same garden's day. */
+  readonly sampleDay?: (reader: Reader) => Reply;
 }

@@ -3,6 +3,7 @@ import type { Reply } from '../chat/reply.ts';
 import type { NightOutlook } from '../outlook/night-outlook.ts';
 import { aheadLine } from './ahead-words.ts';
 import { type BedGroup, bedGroups } from './club-groups.ts';
+import { clubHarmLines } from './club-harms.ts';
 import {
   bedSections,
   coachLine,
@@ -17,6 +18,7 @@ import {
   titled,
 } from './club-sections.ts';
 import type { ClubGarden, ClubTelling } from './club-telling.ts';
+import { HARM_TITLE } from './harm-words.ts';
 import { cautionsOf, isFrostless } from './outlook-reply.ts';
 import { counted } from './phrases.ts';
 import { shutByLines, shutByWords } from './shut-by-words.ts';
@@ -28,6 +30,7 @@ export function clubWarning(telling: ClubTelling): Reply {
   const sections = [
     ...officialSections(telling),
     { lines: outsideLines(gardens, reader) },
+    ...titled(HARM_TITLE, clubHarmLines(gardens, telling.now, reader)),
     ...bedSections(groups, reader),
     ...(worse === undefined ? restSections(groups, reader) : []),
     ...titled('Shut by', shutByLines(shuttingsOf(telling), reader)),

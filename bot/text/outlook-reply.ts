@@ -8,8 +8,11 @@ import {
 } from '../../rules/index.ts';
 import type { Reply, Section } from '../chat/reply.ts';
 import type { OfficialWarning, OfficialWarnings } from '../forecast/forecast.ts';
+import { nightHarms } from '../outlook/night-harms.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
+import { hardeningLines } from './hardening-words.ts';
+import { HARM_TITLE, harmLines } from './harm-words.ts';
 import { learnedLines } from './learned-words.ts';
 import { isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
 import { counted, list } from './phrases.ts';
@@ -32,11 +35,16 @@ export function outlookReply(telling: OutlookTelling): Reply {
   const sections: (Section | undefined)[] = [
     officialSection(official, telling),
     { lines: [outsideLine(outlook, reader)] },
+    harmSection(telling),
     pickSection(telling),
     addSection(telling),
     ...(isFrostless(outlook) ? [] : [shutSection(telling), fineSection(telling)]),
     {
       lines: [
+        ...hardeningLines(
+          outlook.beds.flatMap(({ bed }) => bed.plantings),
+          reader,
+        ),
         forecastLine(outlook.forecast, now),
         ...noteLines(outlook.weather.notes, reader),
         ...learnedLines(outlook, reader),
@@ -84,6 +92,14 @@ function officialSection(official: OfficialWarnings, { outlook, reader }: Outloo
 export function officialLine(warning: OfficialWarning, timeZone: string, reader: Reader): string {
   const until = `${shortDay(warning.until, timeZone)}, ${clockTime(warning.until, timeZone, reader.units === 'us')}`;
   return `${warning.event} until ${until} (${warning.sender}): ${warning.url}`;
+}
+
+/** What wind, snow and wet do to the covers in the night. */
+function harmSection({ outlook, reader, now }: OutlookTelling): Section | undefined {
+  const { hours, beds } = nightHarms(outlook, now);
+  const told = beds.map(({ bed, harms }) => ({ name: bed.name, frame: bed.frame, harms }));
+  const lines = harmLines(told, hours, outlook.garden.timeZone, reader);
+  return lines.length === 0 ? undefined : { title: HARM_TITLE, lines };
 }
 
 /** Crops that nothing at hand will bring through: what is ready is better picked while it is good. */
@@ -158,13 +174,12 @@ export function isCovered(covers: readonly CoverKey[]): boolean {
 
 export function cautionsOf({ beds, weather }: NightOutlook): readonly CautionKey[] {
   const covers = new Set(beds.flatMap(({ bed, step }) => (step.kind === 'add' ? step.keys : bed.covers)));
-  const { gustMaxMPerS, newSnowM, snowDepthM } = weather.summary;
+  const { newSnowM, snowDepthM } = weather.summary;
   const crops = beds.flatMap(({ verdict }) => verdict.plantings.map(({ planting }) => planting.crop));
   return cautionsFor({
     covers: [...covers],
     foodSafety: crops.flatMap((crop) => crop.cautions).filter((key) => key === 'rhubarb' || key === 'potato'),
     freezes: beds.some(({ verdict }) => verdict.night.frozenFraction > 0),
     snow: (newSnowM ?? 0) > 0.02 || (snowDepthM ?? 0) > 0.02,
-    ...(gustMaxMPerS !== undefined && { gustMPerS: gustMaxMPerS }),
   });
 }

@@ -70,3 +70,31 @@ export function windSpeed(mPerS: number, units: UnitSystem): string {
 export function shortLength(metres: number, units: UnitSystem): string {
   return units === 'us' ? `${Math.round(metres / 0.0254)} in` : `${Math.round(metres * 100)} cm`;
 }
+
+/** Opening sizes as people set them: "½ in", "4 in" or "10 cm". */
+export function propSize(metres: number, units: UnitSystem): string {
+  if (units === 'metric') return shortLength(metres, units);
+  const inches = metres / METRES_PER_INCH;
+  return inches < 0.75 ? '½ in' : `${Math.round(inches)} in`;
+}
+
+const METRES_PER_INCH = 0.0254;
+const POUNDS_PER_KG = 2.204_62;
+const POUNDS_PER_SQ_FT = 0.204_82;
+
+/** "45 lb" or "20 kg", rounded up to five: for what is to be laid on something. */
+export function ballast(kilograms: number, units: UnitSystem): string {
+  const fives = (value: number) => Math.max(5, Math.ceil(value / 5) * 5);
+  return units === 'us' ? `${fives(kilograms * POUNDS_PER_KG)} lb` : `${fives(kilograms)} kg`;
+}
+
+/** "3 lb/ft²" or "15 kg/m²". */
+export function load(kgPerM2: number, units: UnitSystem): string {
+  if (units === 'metric') return `${Math.max(1, Math.round(kgPerM2))} kg/m²`;
+  return `${signed(Math.max(0.5, Math.round(kgPerM2 * POUNDS_PER_SQ_FT * 2) / 2), 1)} lb/ft²`;
+}
+
+/** "0.3 in" or "8 mm" of rain. */
+export function rainDepth(mm: number, units: UnitSystem): string {
+  return units === 'us' ? `${Math.max(0.1, mm / 25.4).toFixed(1)} in` : `${Math.max(1, Math.round(mm))} mm`;
+}

@@ -11,6 +11,8 @@ export const PROP_SIZES_M = [0.01, 0.02, 0.05, 0.1, 0.15, 0.2, 0.3] as const;
 const HELD_K = 0.1;
 /** Above the limit by less than this nobody needs to walk out: a day's high is good to about a kelvin (judgement). */
 const WORTH_OPENING_K = 1;
+/** An opened bed that was too hot is given this time to cool before it is judged (judgement: air is exchanged within minutes). */
+const COOLS_WITHIN_MS = 30 * 60_000;
 /** Shutting time is found to this. */
 const SHUT_STEP_MS = 10 * 60_000;
 
@@ -49,9 +51,8 @@ interface Opened {
   readonly openAt: Date;
   /** From here on the bed can be shut without passing the limit again, or it is time for it: it keeps the rest of the sun. */
   readonly shutAt: Date;
-  /** While it is open as advised, and from then on until the sun is gone. */
+  /** While it is open as advised. */
   readonly thermometerHigh: Extreme;
-  readonly laterHigh: Extreme;
   /** The day opened and shut as advised. */
   readonly run: NightRun;
 }
@@ -90,7 +91,8 @@ export function openingAdvice(plan: DayPlan, options: NightRunOptions = {}): Ope
     return { kind: 'stay-shut', shut };
   }
   const openRun = (way: Way, shutAt: Date) => nightRun(openedInput(plan.input, way, openAt, shutAt), options);
-  const highC = (way: Way, shutAt: Date) => windowHigh(openRun(way, shutAt), 'thermometerC', openAt, to).valueC;
+  const judgedFrom = new Date(Math.min(to.getTime(), openAt.getTime() + COOLS_WITHIN_MS));
+  const highC = (way: Way, shutAt: Date) => windowHigh(openRun(way, shutAt), 'thermometerC', judgedFrom, to).valueC;
   const holds = (way: Way, shutAt: Date) => highC(way, shutAt) <= limitC + HELD_K;
   const found =
     leastHolding(openings, (opening) => holds(opening, to)) ?? wideEnough(openings, (way) => highC(way, to));
@@ -98,15 +100,9 @@ export function openingAdvice(plan: DayPlan, options: NightRunOptions = {}): Ope
   if (way === undefined) return { kind: 'stay-shut', shut };
   const shutAt = found === undefined ? shutBy : earliestShut(openAt, shutBy, (at) => holds(found, at));
   const opened = openRun(way, shutAt);
-  const common = { shut, openAt, shutAt, run: opened, ...highs(opened, openAt, shutAt, to) };
+  const thermometerHigh = windowHigh(opened, 'thermometerC', judgedFrom < shutAt ? judgedFrom : shutAt, shutAt);
+  const common = { shut, openAt, shutAt, run: opened, thermometerHigh };
   return found === undefined ? { kind: 'off', ...common } : { kind: 'open', ...common, sizeM: found.sizeM };
-}
-
-function highs(run: NightRun, openAt: Date, shutAt: Date, to: Date) {
-  return {
-    thermometerHigh: windowHigh(run, 'thermometerC', openAt, shutAt),
-    laterHigh: windowHigh(run, 'thermometerC', shutAt, to),
-  };
 }
 
 /** A vent, or what lies over the bed instead. */

@@ -21,7 +21,7 @@ export interface Snowfall {
   readonly airC: number;
 }
 
-/** What new snow does to the outermost cover. */
+/** What new snow does to the cover that carries it. */
 export interface SnowHarm {
   readonly kind: 'snow';
   readonly cover: CoverKey;
@@ -52,7 +52,7 @@ export function snowLoadKgPerM2({ depthM, waterKgPerM2, airC }: Snowfall): numbe
 /**
  * What new snow does to a cover.
  *
- * @param cover - The outermost cover.
+ * @param cover - The outermost cover that carries snow.
  * @param snowfall - What falls on it.
  * @returns What to do; `undefined` for a dusting, and for covers that carry no snow.
  * @see snow-load

@@ -1,6 +1,7 @@
 import type { CoverKey } from '../covers/cover-key.ts';
 import { COVERS } from '../covers/cover-table.ts';
 import { type Snowfall, type SnowHarm, snowHarm } from './snow-harm.ts';
+import { STRUCTURES } from './structure-table.ts';
 import { type WindHarm, windHarm } from './wind-harm.ts';
 
 /** Weather of the hours ahead that breaks things or takes the good out of covers. What is not told is absent. */
@@ -65,11 +66,16 @@ export function weatherHarms(
   const { gustMPerS, snowfall } = weather;
   return [
     gustMPerS === undefined ? undefined : windHarm(outermost, gustMPerS, shelterFraction),
-    snowfall === undefined ? undefined : snowHarm(outermost, snowfall),
+    snowfall === undefined ? undefined : snowHarm(covers.find(bearsSnow) ?? outermost, snowfall),
     iceHarm(outermost, weather),
     wetFabric(outermost, weather),
     sunlessSpell(covers, weather),
   ].filter((harm) => harm !== undefined);
+}
+
+/** A quilt on a tunnel carries nothing: what lies on it lies on the hoops. */
+function bearsSnow(key: CoverKey): boolean {
+  return STRUCTURES[key]?.bearsKgPerM2 !== undefined;
 }
 
 function iceHarm(cover: CoverKey, { freezingRainMm = 0 }: HarmfulWeather): IceHarm | undefined {

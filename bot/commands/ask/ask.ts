@@ -14,6 +14,7 @@ import { type Answered, withCautions } from './answered.ts';
 import { COLDEST_ASKED_C, statedNight, WARMEST_ASKED_C } from './asked-night.ts';
 import { Conversations } from './conversations.ts';
 import { ownAnswer } from './own-answer.ts';
+import { asksOfDay, ownDayAnswer } from './own-day.ts';
 import { ownPlace } from './own-place.ts';
 
 const optionsSchema = z.object({ question: z.string().catch('') });
@@ -61,6 +62,8 @@ async function answerTo(question: string, asking: Asking, services: Services): P
     ...(previous && { previous }),
   });
   conversations.remember(conversation, understood, now);
+  if (own !== undefined && asksOfDay(understood))
+    return ownDayAnswer({ understood, own, reader, now }, question, services);
   return own !== undefined && needsOwnPlace(understood)
     ? ownAnswer({ understood, own, reader, now }, services)
     : withCautions(answerUnderstood(understood, reader, now));

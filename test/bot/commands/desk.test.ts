@@ -21,12 +21,12 @@ const ACTIONS: readonly (readonly [name: string, action: Action])[] = COMMANDS.f
 );
 
 /** Commands that speak of one member's own things. */
-const OWN = /^(tonight|site|bed|shed|units|mydata|help|warnings (show|join|leave))/;
+const OWN = /^(tonight|vent|winter|compare|site|bed|shed|units|mydata|help|warnings (show|join|leave))/;
 
 describe('every command', () => {
-  test('there are the ten of them', () => {
+  test('there are the thirteen of them', () => {
     expect(COMMANDS.map(({ name }) => name)).toEqual(
-      'ask check tonight site bed shed warnings units mydata help'.split(' '),
+      'ask check tonight vent winter compare site bed shed warnings units mydata help'.split(' '),
     );
   });
 
@@ -97,7 +97,7 @@ describe('help', () => {
     const reply = await club.say('help command:dance');
     expect([reply.refused, reply.headline]).toEqual([
       true,
-      'There is no command "dance". There are ask, check, tonight, site, bed, shed, warnings, units, mydata and help.',
+      'There is no command "dance". There are ask, check, tonight, vent, winter, compare, site, bed, shed, warnings, units, mydata and help.',
     ]);
   });
 
