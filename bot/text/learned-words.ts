@@ -21,7 +21,8 @@ export function learnedLines({ beds }: Pick<NightOutlook, 'beds'>, reader: Reade
   return lines.filter((line) => line !== undefined);
 }
 
-function siteLine({ belief, outsideNights }: BedLearning, reader: Reader): string | undefined {
+/** "Nights here have run 3 °F colder than the forecast, from 12 nights." */
+export function siteLine({ belief, outsideNights }: BedLearning, reader: Reader): string | undefined {
   if (outsideNights === 0 || Math.abs(belief.siteOffsetK) < WORTH_SAYING_K) return undefined;
   const nights = counted(outsideNights, 'night');
   return `Nights here have run ${offset(belief.siteOffsetK, reader)} than the forecast, from ${nights}.`;

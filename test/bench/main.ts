@@ -3,6 +3,7 @@ import { benchDiscord } from './discord.ts';
 import { benchForecast } from './forecast.ts';
 import { benchFuzz } from './fuzz.ts';
 import { benchLanguage } from './language.ts';
+import { benchMemory } from './memory.ts';
 import { benchProgram } from './program.ts';
 import type { Row } from './row.ts';
 import { benchStart } from './start.ts';
@@ -17,6 +18,7 @@ const SECTIONS: Readonly<Record<string, () => readonly Row[] | Promise<readonly 
   discord: benchDiscord,
   program: benchProgram,
   start: benchStart,
+  memory: benchMemory,
   fuzz: benchFuzz,
 };
 
