@@ -14,7 +14,7 @@ const COVER_TRANSMITTED_FRACTION = 0.7;
 const FULL_LIGHT_MJ_PER_M2 = FULL_LIGHT_MOL_PER_M2 / MOL_PER_MJ / AIR_TRANSMITTED_FRACTION / COVER_TRANSMITTED_FRACTION;
 /** What the cold of autumn adds to the days on the seed packet, consensus, 10 to 21 (`autumn-slowdown`). */
 const COLD_DAYS = 14;
-const LONGEST_MATURITY_DAYS = 250;
+const LONGEST_MATURITY_DAYS = 270;
 
 /** The last sowing that is grown before the dark weeks. */
 export interface LastSowing {
@@ -29,7 +29,7 @@ export interface LastSowing {
 /**
  * Last day to sow a crop so that it reaches picking size before the days fall under ten hours.
  *
- * @param maturityDays - Days from sowing to picking size on the seed packet, for spring weather. [1…250]
+ * @param maturityDays - Days from sowing to picking size on the seed packet, for spring weather. [1…270]
  * @param at - An instant in the dark weeks meant, or before them and after the last ones.
  * @param latitudeDeg - North positive. [°, −90…90]
  * @param longitudeDeg - East positive. [°, −180…180]
@@ -61,7 +61,7 @@ export function lastSowing(
 /**
  * When a crop sown in late summer, autumn or winter reaches picking size.
  *
- * @param maturityDays - Days from sowing to picking size on the seed packet, for spring weather. [1…250]
+ * @param maturityDays - Days from sowing to picking size on the seed packet, for spring weather. [1…270]
  * @param sownAt - About noon of the day of sowing. Sown before late summer it is ready up to two weeks sooner than stated.
  * @param latitudeDeg - North positive. [°, −90…90]
  * @returns About noon of the day it is big enough.

@@ -69,7 +69,7 @@ describe('last sowing', () => {
   });
 
   test('refuses a crop that never grows', () => {
-    expect(() => lastSowing(0, APRIL, 43, 0)).toThrow('maturityDays 0 is outside 1…250');
+    expect(() => lastSowing(0, APRIL, 43, 0)).toThrow('maturityDays 0 is outside 1…270');
     expect(() => pickingSizeAt(Number.NaN, APRIL, 43)).toThrow(RangeError);
   });
 });
