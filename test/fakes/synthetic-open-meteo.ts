@@ -13,22 +13,23 @@ export class SyntheticOpenMeteo {
   readonly #server: Server;
   readonly #now: () => Date;
 
-  private constructor(now: () => Date) {
+  private constructor(now: () => Date, headers: Readonly<Record<string, string>>) {
     this.#now = now;
     this.#server = createServer((request, response) => {
       const { pathname, searchParams } = new URL(request.url ?? '/', 'http://double');
       if (pathname !== '/v1/forecast') return void response.writeHead(404).end();
       this.#body(searchParams)
         .then((body) => {
-          response.writeHead(200, { 'content-type': 'application/json; charset=utf-8' });
+          response.writeHead(200, { 'content-type': 'application/json; charset=utf-8', ...headers });
           response.end(body);
         })
         .catch(() => response.destroy());
     });
   }
 
-  static async start(now: () => Date): Promise<SyntheticOpenMeteo> {
-    const made = new SyntheticOpenMeteo(now);
+  /** @param headers - Sent with each forecast, such as how long it may be kept. */
+  static async start(now: () => Date, headers: Readonly<Record<string, string>> = {}): Promise<SyntheticOpenMeteo> {
+    const made = new SyntheticOpenMeteo(now, headers);
     await new Promise<void>((ready) => made.#server.listen(0, '127.0.0.1', ready));
     return made;
   }
