@@ -8,7 +8,7 @@ const README = readFileSync(new URL('../../README.md', import.meta.url), 'utf8')
 function linesOf(reader: string): readonly string[] {
   const begun = README.slice(README.indexOf(`### ${reader}`) + 4);
   const part = begun.slice(0, begun.search(/^##/m));
-  return [...part.matchAll(/^ +\/(.+)$/gm)].map(([, line = '']) => line);
+  return [...part.matchAll(/^ *\/(.+)$/gm)].map(([, line = '']) => line);
 }
 
 describe('the first hour in the README', { shuffle: false }, () => {
