@@ -3,7 +3,7 @@ import { cropVocabulary } from '../../bot/language/crop-vocabulary.ts';
 import { understand } from '../../bot/language/understand.ts';
 import { Club, HOME, posterWith } from '../bot/commands/club.ts';
 import { RunningBot, Surroundings } from '../bot/running.ts';
-import { forecastBodyProperty } from '../security/hostile-files.ts';
+import { csvProperty, forecastBodyProperty } from '../security/hostile-files.ts';
 import { optionsProperty, typedLineProperty } from '../security/hostile-options.ts';
 import { bytesProperty, signedProperty, unsignedProperty } from '../security/hostile-requests.ts';
 import { hostileText } from '../security/hostile-words.ts';
@@ -15,9 +15,10 @@ const CASES = {
   unsigned: 15_000,
   signed: 10_000,
   options: 15_000,
-  lines: 25_000,
+  lines: 15_000,
   questions: 15_000,
   bodies: 10_000,
+  files: 10_000,
 };
 
 type Property = fc.IRawProperty<never> | fc.IRawProperty<unknown[]>;
@@ -60,6 +61,7 @@ async function deskRows(): Promise<readonly Row[]> {
     await row('lines at the terminal', typedLineProperty(), CASES.lines),
     await row('questions in words', question, CASES.questions),
     await row('bodies of forecast services', forecastBodyProperty(), CASES.bodies),
+    await row('files of loggers', csvProperty(), CASES.files),
   ];
   await club.close();
   if (errors() !== '') throw new Error(errors());

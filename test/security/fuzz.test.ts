@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { Club, HOME, posterWith } from '../bot/commands/club.ts';
 import { RunningBot, Surroundings } from '../bot/running.ts';
-import { forecastBodyProperty } from './hostile-files.ts';
+import { csvProperty, forecastBodyProperty } from './hostile-files.ts';
 import { optionsProperty, typedLineProperty } from './hostile-options.ts';
 import { bytesProperty, signedProperty, unsignedProperty } from './hostile-requests.ts';
 
@@ -59,4 +59,8 @@ test('the terminal takes whatever is typed', () => {
 
 test('what a forecast service sends is read without absurd values or refused', () => {
   fc.assert(forecastBodyProperty(), { numRuns: 150 });
+});
+
+test('whatever a logger wrote is read line by line', () => {
+  fc.assert(csvProperty(), { numRuns: 300 });
 });

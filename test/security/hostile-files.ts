@@ -2,6 +2,7 @@ import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { SavedForecastError } from '../../bot/forecast/forecast-error.ts';
 import { readSavedForecast } from '../../bot/forecast/recorded.ts';
+import { csvRows } from '../../bot/learning/logger/csv-rows.ts';
 import { fixture } from '../fakes/forecast-services.ts';
 
 const BODIES = ['nws-grid.json', 'nws-hourly.json', 'metno-complete.json', 'openmeteo.json'].map((name) =>
@@ -53,5 +54,34 @@ export function forecastBodyProperty(): fc.IProperty<[string]> {
     } catch (error) {
       assert.ok(error instanceof SavedForecastError, String(error));
     }
+  });
+}
+
+const CELLS = [
+  '2026-01-20 06:00',
+  '20/01/2026',
+  '-3.5',
+  '−3,5',
+  '"',
+  '""',
+  "'",
+  '=1+1',
+  'Temp °F',
+  '\u0000',
+  '\ud800',
+  '',
+];
+const SEPARATORS = [',', ';', '\t', '\n', '\r\n', '\r', ' '];
+
+/** Whatever a logger or a spreadsheet wrote, its lines are read, each of them once and in order. */
+export function csvProperty(): fc.IProperty<[string]> {
+  const piece = fc.oneof(fc.constantFrom(...CELLS), fc.constantFrom(...SEPARATORS), fc.string({ unit: 'binary' }));
+  const text = fc.array(piece, { maxLength: 60 }).map((pieces) => pieces.join(''));
+  return fc.property(text, (whole) => {
+    const lines = csvRows(whole).map(({ line }) => line);
+    assert.deepEqual(
+      lines,
+      [...new Set(lines)].sort((a, b) => a - b),
+    );
   });
 }
