@@ -43,7 +43,7 @@ test('nothing that the bot runs on needs a script at its installation', () => {
 test('the packages that the bot runs on are the ones told in DEVELOPERS.md', () => {
   const page = readFileSync(new URL('../../DEVELOPERS.md', import.meta.url), 'utf8');
   const section = page.slice(page.indexOf('## Dependencies'));
-  const told = [...section.matchAll(/^\| `([^`]+)` \|/gm)].map(([, name]) => name);
+  const told = [...section.matchAll(/^\| `([^`]+)` +\|/gm)].map(([, name]) => name);
   const optional = read<{ readonly optionalDependencies: object }>('package.json').optionalDependencies;
   expect(told.sort()).toEqual([...Object.keys(manifest.dependencies), ...Object.keys(optional)].sort());
 });
