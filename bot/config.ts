@@ -108,6 +108,8 @@ export function processEnvironment(): Readonly<Record<string, string | undefined
       throw new PlainProblem('The file .env is there but cannot be read; check its rights.');
     }
   }
+  // discord.js reads this one by itself, and takes an empty one for no shard at all.
+  if (process.env['SHARD_COUNT'] === '') delete process.env['SHARD_COUNT'];
   return process.env;
 }
 

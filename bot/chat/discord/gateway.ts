@@ -124,13 +124,10 @@ function givenUp(signal: AbortSignal): { readonly up: Promise<never>; forget(): 
   return { up, forget: () => signal.removeEventListener('abort', listener) };
 }
 
-/** The count is then Discord's; said here because the library would take an empty SHARD_COUNT of the environment for none. */
-const AS_DISCORD_ADVISES = { shards: 'auto', shardCount: 1 } as const;
-
 function quietClient({ apiBase, shard }: GatewayOptions): Client {
   return new Client({
     intents: [],
-    ...(shard === undefined ? AS_DISCORD_ADVISES : { shards: [shard.id], shardCount: shard.count }),
+    ...(shard === undefined ? { shards: 'auto' } : { shards: [shard.id], shardCount: shard.count }),
     allowedMentions: { parse: [] },
     enforceNonce: true,
     rest: { api: apiBase, rejectOnRateLimit: () => true },
