@@ -45,6 +45,17 @@ export class KeptDeliveries implements Deliveries {
     return rows.map(claimFrom).toSorted((a, b) => a.dueAt.getTime() - b.dueAt.getTime());
   }
 
+  async busyWorkers(): Promise<number> {
+    const { count } = await this.#db
+      .selectFrom('delivery')
+      .select((eb) => eb.fn.count<number>('worker').distinct().as('count'))
+      .where(OPEN)
+      .where('state', '=', 'sending')
+      .where('lease_ms', '>', CLOCK_MS[this.#engine])
+      .executeTakeFirstOrThrow();
+    return Number(count);
+  }
+
   async mayPost(claim: Claim): Promise<boolean> {
     const row = await this.#db
       .selectFrom('delivery')

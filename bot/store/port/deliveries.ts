@@ -45,6 +45,8 @@ export interface Deliveries {
   plan(deliveries: readonly PlannedDelivery[]): Promise<number>;
   /** Takes what is due, and what a dead worker has left; no row to two workers at once. */
   claim(wish: ClaimWish): Promise<readonly Claim[]>;
+  /** How many workers hold rows now, the dead ones included until their leases end. */
+  busyWorkers(): Promise<number>;
   /** Ask right before posting: false once another has taken over or 0.6 of the lease is gone. */
   mayPost(claim: Claim): Promise<boolean>;
   /** False: another worker has taken over, nothing was changed. So for the next two. */

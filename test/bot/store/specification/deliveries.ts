@@ -109,6 +109,20 @@ export function deliveriesSpecification(world: World): void {
     expect(await deliveries.settle(claim, 'message-1')).toBe(true);
   });
 
+  it('counts the workers that hold rows, each once, and the dead no longer than their leases', async () => {
+    const { deliveries } = world.store;
+    await deliveries.plan(['a', 'b', 'c', 'd'].map((place) => planned(place)));
+    expect(await deliveries.busyWorkers()).toBe(0);
+    await claimOne(deliveries, 'w1');
+    const second = await claimOne(deliveries, 'w1');
+    await claimOne(deliveries, 'dead', 0);
+    expect(await deliveries.busyWorkers()).toBe(1);
+    await claimOne(deliveries, 'w2');
+    expect(await deliveries.busyWorkers()).toBe(2);
+    await deliveries.settle(second, 'message-1');
+    expect(await deliveries.busyWorkers()).toBe(2);
+  });
+
   it('tries again when a delivery was put off, and counts the attempts', async () => {
     const { deliveries } = world.store;
     await deliveries.plan([planned('a')]);
