@@ -11,6 +11,7 @@ import type { JobServices } from './job-services.ts';
 import { type Made, NOTHING } from './made.ts';
 import { openingPost } from './opening.ts';
 import { ownPart } from './own-part.ts';
+import { Pace } from './pace.ts';
 import { pauseNotice } from './pause-notice.ts';
 import { marked } from './rehearsal.ts';
 import { tryAgainAt } from './try-again.ts';
@@ -30,9 +31,12 @@ export class Nightly {
   readonly #cells: CellDesk;
   readonly #nights: NightDesk;
   readonly #channels: ChannelNight;
+  readonly #pace: Pace;
 
-  constructor(services: JobServices) {
+  /** @param postsPerS - Of all processes together. */
+  constructor(services: JobServices, postsPerS: number) {
     this.#services = services;
+    this.#pace = new Pace(postsPerS, () => services.store.deliveries.busyWorkers());
     this.#cells = new CellDesk(services.store, services.forecasts);
     this.#nights = new NightDesk(services.store, this.#cells, this.#isolated);
     this.#channels = new ChannelNight(services.store, this.#nights);
@@ -127,14 +131,16 @@ export class Nightly {
   /** Undefined: another worker may be about to post, so this one must not. */
   async #posted(claim: Claim, { to, reply }: Post): Promise<string | undefined> {
     const { poster, store, clock } = this.#services;
-    if (claim.giveUpAt <= this.#now() || !(await store.deliveries.mayPost(claim))) return undefined;
     const nonce = deliveryNonce(claim);
     const shown = marked(reply, clock);
-    const { messageId } =
-      to.kind === 'channel'
-        ? await poster.send(to.channelId, shown, nonce)
-        : await poster.direct(to.memberId, shown, nonce);
-    return messageId;
+    return this.#pace.inTurn(async () => {
+      if (claim.giveUpAt <= this.#now() || !(await store.deliveries.mayPost(claim))) return undefined;
+      const { messageId } =
+        to.kind === 'channel'
+          ? await poster.send(to.channelId, shown, nonce)
+          : await poster.direct(to.memberId, shown, nonce);
+      return messageId;
+    });
   }
 
   /** One garden's fault is told to the operator and stops nobody else's. */

@@ -11,9 +11,11 @@ export interface RoundOptions {
   readonly atOnce: number;
   /** How far a start looks back for posts that were owed while nothing ran. [h] */
   readonly lookBackH: number;
+  /** What all processes together post in a second: a little below Discord's fifty, which answers to people do not count in. */
+  readonly postsPerS: number;
 }
 
-export const USUAL_ROUND: RoundOptions = { leaseS: 60, atOnce: 24, lookBackH: 7 * 24 };
+export const USUAL_ROUND: RoundOptions = { leaseS: 60, atOnce: 24, lookBackH: 7 * 24, postsPerS: 47.2 };
 
 const MS_PER_H = 3_600_000;
 const DAY_MS = 24 * MS_PER_H;
@@ -41,8 +43,8 @@ export class Round {
     this.#services = services;
     this.#options = { ...USUAL_ROUND, ...options };
     this.#planner = new Planner(services.store, services.opening !== undefined);
-    this.#nightly = new Nightly(services);
-    const { atOnce, leaseS } = this.#options;
+    const { atOnce, leaseS, postsPerS } = this.#options;
+    this.#nightly = new Nightly(services, postsPerS);
     this.#worker = new Worker(services.store.deliveries, (claim) => this.#nightly.handle(claim), {
       ...{ atOnce, leaseS },
       worker: randomUUID(),

@@ -52,7 +52,8 @@ export async function jobsWorld(now: Date): Promise<JobsWorld> {
       },
       ...{ log, store, forecasts, poster },
     },
-    round: (options = {}, services = {}) => new Round({ ...world.services, ...services }, { lookBackH: 0, ...options }),
+    round: (options = {}, services = {}) =>
+      new Round({ ...world.services, ...services }, { lookBackH: 0, postsPerS: Number.POSITIVE_INFINITY, ...options }),
     async runUntil(until, round, stepMin = 5) {
       for (; world.now < until; world.now = new Date(world.now.getTime() + stepMin * MS_PER_MIN)) {
         await round.tick();
