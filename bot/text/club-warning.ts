@@ -75,7 +75,7 @@ export function clubAllClear(telling: ClubTelling): Reply {
   const frostless = gardens.every(({ outlook }) => isFrostless(outlook)) ? ' No frost at any leaf.' : '';
   const later = ahead === undefined ? [] : [{ lines: [aheadLine(ahead, reader)] }];
   return {
-    headline: `Nothing to do ${nightWords}: all ${counted(beds, 'bed')} hold.${frostless}`,
+    headline: `Nothing to do ${nightWords}: ${beds === 1 ? 'the bed holds' : `all ${beds} beds hold`}.${frostless}`,
     sections: [...later, { lines: [...outsideLines(gardens, reader), ...forecastLines(telling)] }],
     credits: creditsOf(telling),
     buttons: telling.buttons,
