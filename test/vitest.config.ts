@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 // A zone that no developer lives in, so that a forgotten zone fails.
@@ -9,6 +10,8 @@ export default defineConfig({
     include: ['test/**/*.test.ts'],
     setupFiles: ['test/setup.ts'],
     reporters: ['test/reporter.ts'],
+    // Many tests wait for processes and sockets, so that two go on at once even on a small machine.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     sequence: { shuffle: true },
     testTimeout: 30_000,
     hookTimeout: 60_000,
