@@ -19,6 +19,8 @@ export interface TonightOptions {
   /** A saved answer of a service. */
   readonly forecastFile: string | undefined;
   readonly at: Date | undefined;
+  /** Where the picture of the most urgent bed is written. */
+  readonly chartFile: string | undefined;
 }
 
 const number = (least: number, most: number, what: string) =>
@@ -37,6 +39,7 @@ const schema = z.strictObject({
   service: z.enum(FORECAST_SERVICES, `--service must be one of ${FORECAST_SERVICES.join(', ')}`).optional(),
   units: z.enum(UNIT_SYSTEMS, `--units must be one of ${UNIT_SYSTEMS.join(', ')}`).optional(),
   forecast: z.string().min(1).optional(),
+  chart: z.string().min(1, '--chart must name a file').optional(),
   at: z.iso.datetime({ offset: true, message: '--at must be an instant such as 2026-01-20T17:00:00Z' }).optional(),
 });
 
@@ -48,7 +51,7 @@ const schema = z.strictObject({
 export function tonightOptions(words: readonly string[]): TonightOptions {
   const parsed = schema.safeParse(split(words));
   if (!parsed.success) throw new PlainProblem(`${parsed.error.issues.map(({ message }) => message).join('; ')}.`);
-  const { lat, lon, height, exposure, bed, shed, service, units, forecast, at } = parsed.data;
+  const { lat, lon, height, exposure, bed, shed, service, units, forecast, at, chart } = parsed.data;
   if ((lat === undefined) !== (lon === undefined)) throw new PlainProblem('Give both --lat and --lon, in degrees.');
   if (lat === undefined && forecast === undefined) {
     throw new PlainProblem('Say where: --lat 42.9 --lon -78.8, or give a saved forecast with --forecast FILE.');
@@ -69,6 +72,7 @@ export function tonightOptions(words: readonly string[]): TonightOptions {
     units,
     forecastFile: forecast,
     at: at === undefined ? undefined : new Date(at),
+    chartFile: chart,
   };
 }
 
@@ -87,6 +91,7 @@ function split(words: readonly string[]) {
       units: one,
       forecast: one,
       at: one,
+      chart: one,
     };
     return parseArgs({ args: joinNegatives(words), options, strict: true }).values;
   } catch (error) {

@@ -1,6 +1,8 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { type CoverKey, nightFrom } from '../../rules/index.ts';
-import type { Reply } from '../chat/reply.ts';
+import { nightChart } from '../charts/night-chart.ts';
+import { curvePicture } from '../charts/pictures.ts';
+import type { Picture } from '../chat/reply.ts';
 import { drawn } from '../chat/terminal/draw.ts';
 import { systemClock } from '../clock.ts';
 import { typedCovers } from '../commands/typed/covers.ts';
@@ -10,7 +12,7 @@ import { forecastDesk } from '../forecast/choose.ts';
 import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
 import { readSavedForecast } from '../forecast/recorded.ts';
 import type { Garden } from '../outlook/garden.ts';
-import { nightOutlook } from '../outlook/night-outlook.ts';
+import { type NightOutlook, nightOutlook } from '../outlook/night-outlook.ts';
 import { typedBed } from '../outlook/typed-bed.ts';
 import { outlookReply } from '../text/outlook-reply.ts';
 import { type Reader, readerOf } from '../text/reader.ts';
@@ -34,7 +36,26 @@ async function main(words: readonly string[]): Promise<void> {
     beds,
     shed,
   };
-  process.stdout.write(`${drawn(warning(garden, forecast, official, reader, now), 80)}\n`);
+  const outlook = outlookOf(garden, forecast, now);
+  const reply = outlookReply({ outlook, official, reader, now, nightWords: 'tonight' });
+  const { chartFile } = options;
+  const picture = chartFile === undefined ? undefined : await chartOf(outlook, reader);
+  process.stdout.write(`${drawn({ ...reply, ...(picture && { picture }) }, 80)}\n`);
+  if (chartFile !== undefined && picture !== undefined) await written(chartFile, picture.png);
+}
+
+/** The curve of the most urgent bed. */
+async function chartOf(outlook: NightOutlook, reader: Reader): Promise<Picture | undefined> {
+  const [first] = outlook.beds;
+  return first && (await curvePicture(nightChart(outlook, first, reader)));
+}
+
+async function written(file: string, png: Uint8Array): Promise<void> {
+  try {
+    await writeFile(file, png);
+  } catch {
+    throw new PlainProblem(`The picture cannot be written to ${file}; name a file in a folder that exists.`);
+  }
 }
 
 function spareCovers(text: string, reader: Reader): readonly CoverKey[] {
@@ -43,17 +64,10 @@ function spareCovers(text: string, reader: Reader): readonly CoverKey[] {
   return covers.value;
 }
 
-function warning(
-  garden: Garden,
-  forecast: HourlyForecast,
-  official: OfficialWarnings,
-  reader: Reader,
-  now: Date,
-): Reply {
+function outlookOf(garden: Garden, forecast: HourlyForecast, now: Date): NightOutlook {
   const night = nightFrom(now, garden.latitudeDeg, garden.longitudeDeg);
   if (night === undefined) throw new PlainProblem('The sun does not set there now, so there is no night to warn of.');
-  const outlook = nightOutlook(garden, forecast, night, now);
-  return outlookReply({ outlook, official, reader, now, nightWords: 'tonight' });
+  return nightOutlook(garden, forecast, night, now);
 }
 
 interface Weather {

@@ -5,10 +5,17 @@ import type { ButtonHandler, Command } from './command.ts';
 import { COMPARE } from './compare/compare.ts';
 import { helpOn } from './help.ts';
 import { ERASE_BUTTON, MYDATA } from './mydata.ts';
+import { OUTCOME } from './outcome/outcome.ts';
+import { HOW_IT_WENT_BUTTON, OUTCOME_BUTTON } from './outcome/outcome-buttons.ts';
+import { DOUBT_BUTTON } from './reading/doubts.ts';
+import { READING } from './reading/reading.ts';
+import { READING_BUTTON } from './reading/reading-form.ts';
+import { RECORD } from './record/record.ts';
 import { SHED } from './shed.ts';
 import { REMOVE_SITE_BUTTON } from './site/remove-site.ts';
 import { SITE } from './site/site.ts';
 import { COVERED_BUTTON } from './tonight/covered.ts';
+import { CURVE_BUTTON } from './tonight/curve.ts';
 import { MY_BEDS_BUTTON, TONIGHT } from './tonight/tonight.ts';
 import { UNITS } from './units.ts';
 import { VENT } from './vent/vent.ts';
@@ -22,6 +29,9 @@ const WITHOUT_HELP: readonly Command[] = [
   VENT,
   WINTER,
   COMPARE,
+  READING,
+  OUTCOME,
+  RECORD,
   SITE,
   BED,
   SHED,
@@ -37,6 +47,11 @@ export const BUTTONS: readonly ButtonHandler[] = [
   ASK_CHOICE,
   COVERED_BUTTON,
   MY_BEDS_BUTTON,
+  CURVE_BUTTON,
+  READING_BUTTON,
+  DOUBT_BUTTON,
+  HOW_IT_WENT_BUTTON,
+  OUTCOME_BUTTON,
   REMOVE_SITE_BUTTON,
   ERASE_BUTTON,
 ];

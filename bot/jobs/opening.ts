@@ -7,6 +7,7 @@ import type { CellDesk } from './cell-desk.ts';
 import type { Isolated, NightDesk } from './club-night.ts';
 import type { GardenDay, JobServices } from './job-services.ts';
 import { type Made, NOTHING } from './made.ts';
+import { withMorningQuestions } from './morning-questions.ts';
 import { commonReader } from './telling.ts';
 
 const MS_PER_MIN = 60_000;
@@ -38,11 +39,12 @@ export async function openingPost(claim: Claim, now: Date, services: JobServices
     }
     return { kind: 'post', to, reply: clubOpeningUnknown(commonReader(planted), OPENING_LIMIT_C) };
   }
-  const reply = await opening.openingPlan(days, {
+  const plan = await opening.openingPlan(days, {
     now,
     isolated: world.isolated,
     unknownCount: planted.length - days.length,
   });
+  const reply = await withMorningQuestions(plan, planted, claim.night, store);
   return reply === undefined ? NOTHING : { kind: 'post', to, reply };
 }
 

@@ -37,14 +37,14 @@ export async function ownDayAnswer(
   return understood.intent === 'close' ? closingReply(telling) : pickingReply(telling);
 }
 
-/** The beds that are named, or those under the covers or with the crops that are. */
+/** The beds that are named, else those with the crops that are, else those under the covers that are. */
 function bedsMeant({ beds: said, covers = [], crops }: Understood, beds: readonly Bed[]): (bed: Bed) => boolean {
   const numbered = new Set(beds.filter((_, index) => said.numbers.includes(index + 1)).map(({ id }) => id));
   if (said.named.length > 0 || numbered.size > 0) {
     return ({ id, name }) => numbered.has(id) || said.named.includes(name);
   }
   const ids = new Set(crops.map(({ id }) => id));
-  return (bed) =>
-    bed.plantings.some(({ crop }) => ids.has(crop)) ||
-    covers.some((cover) => cover !== 'hoops' && bed.covers.includes(cover));
+  const hasCrop = ({ plantings }: Bed) => plantings.some(({ crop }) => ids.has(crop));
+  if (beds.some(hasCrop)) return hasCrop;
+  return (bed) => covers.some((cover) => cover !== 'hoops' && bed.covers.includes(cover));
 }

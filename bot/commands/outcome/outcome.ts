@@ -23,7 +23,7 @@ export const OUTCOME: Command = {
   description: 'Tell how a crop came through a cold night: its limits move with your garden',
   action: {
     description: 'Tell how a crop came through a cold night: its limits move with your garden',
-    example: 'outcome bed:"Long tunnel" crop:tatsoi saw:leaf-burn',
+    example: 'outcome bed:"Long tunnel" crop:kale saw:leaf-burn',
     options: [
       bedOption,
       { name: 'crop', description: 'Which crop', kind: 'text', required: true, suggest: suggestCrops },

@@ -69,7 +69,9 @@ function coversOf(
   { covers, same }: CoversSaid,
 ): readonly string[] | undefined {
   if (covers !== undefined) return covers;
-  const isOlder = night < localDay(bed.coversSince, bed.site.timeZone);
+  // Who tells a bed tells what has been lying there.
+  const haveChanged = bed.coversSince > bed.since;
+  const isOlder = haveChanged && night < localDay(bed.coversSince, bed.site.timeZone);
   return isOlder && same !== true ? told?.covers : bed.covers;
 }
 

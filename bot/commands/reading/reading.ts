@@ -35,7 +35,8 @@ async function reading(request: Request, services: Services): Promise<Reply> {
   if (file === undefined && !hasLows) return readingForm(await ownBeds(store, request.memberId), reader);
   const bed = await bedMeant(store, request.memberId, options.bed);
   if (file === undefined) return lowsReply({ bed, options, request, reader }, store);
-  if (typeof file !== 'object') throw new PlainProblem('Attach the logger’s file with the option file.');
+  if (typeof file !== 'object' || !('text' in file))
+    throw new PlainProblem('Attach the logger’s file with the option file.');
   if (hasLows) throw new PlainProblem('Give either single lows or a file, not both at once.');
   return loggerReply({ bed, file, options, request, reader }, store);
 }

@@ -4,8 +4,9 @@ import { PlainProblem } from '../../errors.ts';
 import type { ForecastDesk } from '../../forecast/forecast.ts';
 import { learnedGarden } from '../../learning/learned-site.ts';
 import { bedsOf, predictionsOf } from '../../learning/told-night.ts';
+import type { GardenBed } from '../../outlook/garden.ts';
 import { type NamedNight, type NightName, namedNight } from '../../outlook/named-night.ts';
-import { type NightOutlook, nightOutlook } from '../../outlook/night-outlook.ts';
+import { type BedOutlook, type NightOutlook, nightOutlook } from '../../outlook/night-outlook.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';
@@ -13,6 +14,7 @@ import { outlookReply } from '../../text/outlook-reply.ts';
 import { counted } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
 import { coveredButton } from './covered.ts';
+import { curveButtons, nightPicture } from './curve-button.ts';
 
 const NO_SERVICE = 'I cannot look up a forecast: who runs me has to set FORECAST_CONTACT first.';
 
@@ -23,11 +25,14 @@ export interface OwnNightsWish {
   readonly now: Date;
 }
 
-interface SiteNight {
+/** A night at one site, worked out and put into words. */
+export interface SiteNight {
   readonly site: Site;
   readonly beds: readonly Bed[];
   readonly night: NamedNight;
   readonly outlook: NightOutlook;
+  /** Which kept bed each bed of the outlook is. */
+  readonly bedOf: ReadonlyMap<GardenBed, Bed>;
   readonly reply: Reply;
   readonly markedBeds: number;
 }
@@ -41,12 +46,22 @@ export async function ownNightsReply(
   if (forecasts === undefined) throw new PlainProblem(NO_SERVICE);
   const asked = wish.sites.map((site) => siteNight(site, wish, store, forecasts));
   const [only, ...others] = await Promise.allSettled(asked);
-  if (only !== undefined && others.length === 0) return oneSite(settledValue(only));
+  if (only !== undefined && others.length === 0) return oneSite(settledValue(only), wish.reader);
   const outcomes = only === undefined ? [] : [only, ...others];
   return severalSites(outcomes.map((outcome, index) => ({ outcome, name: wish.sites[index]?.name ?? '' })));
 }
 
-async function siteNight(site: Site, wish: OwnNightsWish, store: Store, forecasts: ForecastDesk): Promise<SiteNight> {
+/**
+ * Works out one site's night.
+ *
+ * @throws PlainProblem where the sun does not set, or no forecast can be had.
+ */
+export async function siteNight(
+  site: Site,
+  wish: Omit<OwnNightsWish, 'sites'>,
+  store: Store,
+  forecasts: ForecastDesk,
+): Promise<SiteNight> {
   const { now, reader } = wish;
   const night = namedNight(wish.night, now, site);
   if (night === undefined) {
@@ -64,18 +79,28 @@ async function siteNight(site: Site, wish: OwnNightsWish, store: Store, forecast
   await setImmediate();
   const garden = await learnedGarden(store, { site, beds, spareCovers }, now);
   const outlook = nightOutlook(garden, forecast, night.span, now);
-  const told = { memberId, name: night.day, outlook, bedOf: bedsOf(garden.beds, beds) };
-  await store.predictions.keep(predictionsOf(told, now));
+  const bedOf = bedsOf(garden.beds, beds);
+  await store.predictions.keep(predictionsOf({ memberId, name: night.day, outlook, bedOf }, now));
   const ids = beds.map(({ id }) => id);
   const marked = await store.covered.marked(ids, night.day);
   const reply = outlookReply({ outlook, official, reader, now, nightWords: night.words });
-  return { site, beds, night, outlook, reply, markedBeds: marked.size };
+  return { site, beds, night, outlook, bedOf, reply, markedBeds: marked.size };
 }
 
-function oneSite(at: SiteNight): Reply {
-  const { reply, site, night } = at;
-  const buttons = needsHands(at) ? [coveredButton(night.day, site.id)] : [];
-  return { ...reply, sections: [...reply.sections, ...ownLines(at)], buttons };
+/** With the curve of the most urgent bed; those of the others by button. */
+async function oneSite(at: SiteNight, reader: Reader): Promise<Reply> {
+  const { reply, site, night, outlook } = at;
+  const [first, ...others] = outlook.beds;
+  const buttons = [
+    ...(needsHands(at) ? [coveredButton(night.day, site.id)] : []),
+    ...curveButtons(night.day, keptBeds(at, others)),
+  ];
+  const picture = first && (await nightPicture(outlook, first, reader));
+  return { ...reply, sections: [...reply.sections, ...ownLines(at)], buttons, ...(picture && { picture }) };
+}
+
+function keptBeds({ bedOf }: SiteNight, beds: readonly BedOutlook[]): readonly Bed[] {
+  return beds.flatMap(({ bed }) => bedOf.get(bed) ?? []);
 }
 
 function severalSites(nights: readonly { outcome: PromiseSettledResult<SiteNight>; name: string }[]): Reply {
@@ -93,7 +118,10 @@ function severalSites(nights: readonly { outcome: PromiseSettledResult<SiteNight
     sections: nights.flatMap(({ outcome, name }) => siteSections(outcome, name)),
     cautions: [...new Set(replies.flatMap(({ cautions }) => cautions ?? []))],
     credits: [...new Map(replies.flatMap(({ credits }) => credits ?? []).map((each) => [each.url, each])).values()],
-    buttons: [...days].map((day) => coveredButton(day)),
+    buttons: [
+      ...[...days].map((day) => coveredButton(day)),
+      ...found.flatMap((at) => curveButtons(at.night.day, keptBeds(at, at.outlook.beds.slice(0, 1)))),
+    ],
     private: true,
     refused: first === undefined,
   };

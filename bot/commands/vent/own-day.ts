@@ -1,5 +1,7 @@
 import { type DaySpan, nightFrom } from '../../../rules/index.ts';
-import type { Reply } from '../../chat/reply.ts';
+import { dayChart } from '../../charts/day-chart.ts';
+import { curvePicture } from '../../charts/pictures.ts';
+import type { Picture, Reply } from '../../chat/reply.ts';
 import { PlainProblem } from '../../errors.ts';
 import type { ForecastWish } from '../../forecast/forecast.ts';
 import { dayAfter, nextDay, openingPlan } from '../../outlook/opening-plan.ts';
@@ -31,8 +33,15 @@ export interface OwnDayWish {
 /** When to open, shut and pick at a member's own site. */
 export async function ownDayReply(wish: OwnDayWish, services: Services): Promise<Reply> {
   const { hasBeds, ...telling } = await ownDay(wish, services);
-  const reply = openingReply(telling);
+  const picture = await dayPicture(telling);
+  const reply = { ...openingReply(telling), ...(picture && { picture }) };
   return hasBeds ? reply : { ...reply, sections: [...reply.sections, { lines: ['Tell me your beds with /bed add.'] }] };
+}
+
+/** The first bed with something to open, else the first that could be. */
+async function dayPicture({ plan, reader }: OpeningTelling): Promise<Picture | undefined> {
+  const [chart] = plan.beds.flatMap((bed) => dayChart(plan, bed, reader) ?? []);
+  return chart && (await curvePicture(chart));
 }
 
 /**

@@ -12,9 +12,12 @@ import type { Services } from '../../../bot/commands/services.ts';
 import { forecastDesk } from '../../../bot/forecast/choose.ts';
 import { openLog } from '../../../bot/log.ts';
 import { openStore } from '../../../bot/store/open-store.ts';
+import type { Prediction } from '../../../bot/store/port/readings.ts';
 import type { Store } from '../../../bot/store/store.ts';
 import { FIXTURE_NOW, ForecastServices } from '../../fakes/forecast-services.ts';
 
+/** The evening before the fixture's noon. */
+export const LAST_NIGHT = '2026-01-19';
 export const GUILD = '100000000000000001';
 export const CHANNEL: Place = {
   kind: 'channel',
@@ -107,6 +110,20 @@ export class Club {
     if (suggest === undefined) throw new Error(`${command} completes no ${option}`);
     const request = { command: name, options: {}, ...who(asker) };
     return (await suggest(typed, request, this.services)).map(({ label }) => label);
+  }
+
+  /** As if every bed of the member had been told last night, with invented figures. */
+  async toldLastNight(member = 'anna', more: Partial<Prediction> = {}): Promise<void> {
+    const beds = await this.store.beds.list(member);
+    const issuedAt = new Date(FIXTURE_NOW.getTime() - 20 * 3_600_000);
+    const lows = { outsideLowC: -9, outsideSpreadK: 1.8, underCoverLowC: -6, underCoverSpreadK: 1.9 };
+    await this.store.predictions.keep(
+      beds.map(({ id, covers }) => ({
+        ...{ memberId: member, bedId: id, night: LAST_NIGHT, issuedAt, service: 'nws', leadH: 14 },
+        ...{ ...lows, book: lows, leafLowC: -7, leafSpreadK: 1.9, verdict: 'leaf burn', covers },
+        ...more,
+      })),
+    );
   }
 
   async close(): Promise<void> {

@@ -21,12 +21,15 @@ const ACTIONS: readonly (readonly [name: string, action: Action])[] = COMMANDS.f
 );
 
 /** Commands that speak of one member's own things. */
-const OWN = /^(tonight|vent|winter|compare|site|bed|shed|units|mydata|help|warnings (show|join|leave))/;
+const OWN =
+  /^(tonight|vent|winter|compare|reading|outcome|record|site|bed|shed|units|mydata|help|warnings (show|join|leave))/;
 
 describe('every command', () => {
-  test('there are the thirteen of them', () => {
+  test('there are the sixteen of them', () => {
     expect(COMMANDS.map(({ name }) => name)).toEqual(
-      'ask check tonight vent winter compare site bed shed warnings units mydata help'.split(' '),
+      'ask check tonight vent winter compare reading outcome record site bed shed warnings units mydata help'.split(
+        ' ',
+      ),
     );
   });
 
@@ -43,6 +46,7 @@ describe('every command', () => {
     if (name === 'warnings leave') await club.say('warnings join');
     if (name === 'site set') await club.say('site remove site:Home sure:yes');
     if (name === 'bed add') await club.say('bed remove bed:"Long tunnel"');
+    await club.toldLastNight();
     const typed = typedLine(action.example, COMMANDS);
     expect(typed.ok && `${typed.value.command} ${typed.value.action ?? ''}`.trim()).toBe(name);
     const reply = await club.say(action.example, { manager: true });
@@ -97,7 +101,7 @@ describe('help', () => {
     const reply = await club.say('help command:dance');
     expect([reply.refused, reply.headline]).toEqual([
       true,
-      'There is no command "dance". There are ask, check, tonight, vent, winter, compare, site, bed, shed, warnings, units, mydata and help.',
+      'There is no command "dance". There are ask, check, tonight, vent, winter, compare, reading, outcome, record, site, bed, shed, warnings, units, mydata and help.',
     ]);
   });
 
