@@ -10,7 +10,7 @@ export interface Planting {
   readonly crop: Crop;
   /** 0 grown warm … 1 fully hardened. */
   readonly hardeningIndex: number;
-  /** What makes this planting hardier or more tender than the table; a leaf that touches its cover is added by itself. */
+  /** What makes this planting hardier or more tender than the table. */
   readonly circumstances?: Circumstances;
   /** What this garden's own outcomes have taught about the crop. */
   readonly learned?: HardinessBelief;
@@ -67,7 +67,7 @@ function judgedPlanting(planting: Planting, night: BedNight, windyBare: boolean)
       leafLowC: night.leafLowC,
       surfaceLowC: night.surfaceLowC,
       sdK: night.spread.sdK,
-      circumstances: { ...planting.circumstances, leafTouchesCover: night.stack.touchesLeaves, windyBare },
+      circumstances: { ...planting.circumstances, windyBare },
       ...(planting.learned && { learned: planting.learned }),
     }),
   };

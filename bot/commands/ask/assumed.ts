@@ -18,7 +18,7 @@ function isWarm({ tolerance }: NightVerdict, crop: Judged['crop']): boolean {
   return tolerance.lt50C > middleC;
 }
 
-/** What the answer rests on, in one or two lines: what was assumed, and the verdict if the plants have grown warm. */
+/** What the answer rests on, in a few lines: what was assumed, and the verdict if it is otherwise. */
 export function assumedLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string[] {
   const assumed = [
     ...nightWords(understood, night, reader),
@@ -28,6 +28,7 @@ export function assumedLine(one: Judged, understood: Understood, night: AskedNig
   const lines = assumed.length === 0 ? [] : [`Assumed: ${list(assumed)}.`];
   const warm = one.grownWarm;
   if (warm !== undefined) lines.push(`If they have grown warm: ${warm.verdict}.`);
+  if (one.pressed !== undefined) lines.push(`Leaves that press against the cover: ${one.pressed.verdict}.`);
   return lines;
 }
 
@@ -44,7 +45,7 @@ function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Rea
 function coverWords({ night }: Judged, { covers: said, options }: Understood, reader: Reader): string[] {
   const words: string[] = [];
   if (said === undefined && options === undefined) words.push('nothing over them');
-  if (night.stack.touchesLeaves) words.push('cover lying on the plants');
+  if (night.stack.touchesLeaves) words.push('cover lying lightly');
   if (night.stack.notes.includes('row-cover-weight-assumed')) words.push('row cover of medium weight');
   if (night.stack.notes.includes('frame-assumed'))
     words.push(reader.units === 'us' ? 'a wooden frame of 4 by 8 ft' : 'a wooden frame of 1.2 by 2.4 m');

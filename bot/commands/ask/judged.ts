@@ -18,6 +18,8 @@ export interface Judged {
   readonly verdict: NightVerdict;
   /** The verdict if the plants have grown warm, where that was not said and would change the word. */
   readonly grownWarm?: NightVerdict;
+  /** The verdict for leaves that press against a thin cover lying on them, where that would change the word. */
+  readonly pressed?: NightVerdict;
   readonly hardening: 'said' | 'assumed' | 'no-matter' | 'followed';
 }
 
@@ -49,7 +51,7 @@ export function judgedNight(
 ): Judged {
   const said = saidHardening(state);
   const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, said === undefined ? {} : { said });
-  const at = (index: number) =>
+  const at = (index: number, leafTouchesCover = false) =>
     nightVerdict({
       crop,
       hardeningIndex: index,
@@ -57,7 +59,7 @@ export function judgedNight(
       surfaceLowC: night.surfaceLowC,
       sdK: night.spread.sdK,
       circumstances: {
-        leafTouchesCover: night.stack.touchesLeaves,
+        leafTouchesCover,
         windyBare: covers.length === 0 && windMPerS > WINDY_M_PER_S,
         matureHead: state.stage === 'mature' && crop.organ === 'head',
         smallRosette: state.stage === 'baby' && crop.organ === 'leaf',
@@ -65,6 +67,7 @@ export function judgedNight(
     });
   const verdict = at(hardeningIndex);
   const otherwise = otherwiseIndex === undefined ? undefined : at(otherwiseIndex);
+  const pressed = night.stack.touchesLeaves ? at(hardeningIndex, true) : undefined;
   return {
     crop,
     covers,
@@ -72,6 +75,7 @@ export function judgedNight(
     verdict,
     hardening: basis,
     ...(otherwise !== undefined && otherwise.verdict !== verdict.verdict && { grownWarm: otherwise }),
+    ...(pressed !== undefined && pressed.verdict !== verdict.verdict && { pressed }),
   };
 }
 

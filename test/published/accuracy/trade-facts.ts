@@ -180,7 +180,6 @@ function nightUnder(lowC: number, covers: readonly CoverKey[], sky: NightSky): B
 function verdictOn(cropId: CropId, night: BedNight, hardeningIndex: number) {
   const crop = cropById(cropId);
   if (crop === undefined) throw new Error(`${cropId} is no crop of ours`);
-  const { leafLowC, surfaceLowC, spread, stack } = night;
-  const circumstances = { leafTouchesCover: stack.touchesLeaves };
-  return nightVerdict({ crop, hardeningIndex, leafLowC, surfaceLowC, sdK: spread.sdK, circumstances }).verdict;
+  const { leafLowC, surfaceLowC, spread } = night;
+  return nightVerdict({ crop, hardeningIndex, leafLowC, surfaceLowC, sdK: spread.sdK }).verdict;
 }
