@@ -60,7 +60,13 @@ export * from './season/dark-weeks.ts';
 export * from './season/planted.ts';
 export * from './season/sowing.ts';
 export * from './season/winter-crops.ts';
-export { type OutsideInstant, outsideAt, type PreparedWeather, preparedWeather } from './sky/prepared-weather.ts';
+export {
+  type OutsideInstant,
+  outsideAt,
+  type PreparedWeather,
+  preparedWeather,
+  underSameSun,
+} from './sky/prepared-weather.ts';
 export * from './sky/sky-longwave.ts';
 export * from './sources.ts';
 export * from './sun/daily-light.ts';

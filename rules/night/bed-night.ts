@@ -23,7 +23,7 @@ const SPIN_UP_WITHOUT_SUN_H = 12;
 /** Jugs have more of the day's sun than the soil at 10 cm (judgement). */
 const JUGS_ABOVE_SOIL_K = 2;
 /** Open winter greens with leaves of 5 cm (judgement). */
-const OPEN_GREENS: Canopy = { leafAreaIndex: 1, leafSizeM: 0.05 };
+export const OPEN_GREENS: Canopy = { leafAreaIndex: 1, leafSizeM: 0.05 };
 
 export interface TimeWindow {
   readonly from: Date;
@@ -94,9 +94,15 @@ export interface BedNight {
  * @param site - Where.
  * @param weather - The forecast.
  * @param window - The night.
+ * @param runOnH - How much longer the beds are followed, for leaves to thaw; no longer than the weather goes. [h]
  * @throws RangeError when the weather does not reach from the beginning to the end of the window.
  */
-export function sharedNight(site: NightSite, weather: WeatherSeries, window: TimeWindow): SharedNight {
+export function sharedNight(
+  site: NightSite,
+  weather: WeatherSeries,
+  window: TimeWindow,
+  runOnH: number = RUN_ON_H,
+): SharedNight {
   const night = nightFrom(window.from, site.latitudeDeg, site.longitudeDeg);
   const sunset = night?.sunset ?? window.from;
   const sun = sunTimes(new Date(sunset.getTime() - MINUTE_MS), site.latitudeDeg, site.longitudeDeg);
@@ -106,7 +112,7 @@ export function sharedNight(site: NightSite, weather: WeatherSeries, window: Tim
   const lastMs = firstMs + (weather.screenC.length - 1) * stepMs;
   // On an instant of the series, so that the steps of the run meet its lows.
   const start = new Date(firstMs + Math.max(0, Math.floor((startMs - firstMs) / stepMs)) * stepMs);
-  const end = new Date(Math.min(lastMs, window.to.getTime() + RUN_ON_H * HOUR_MS));
+  const end = new Date(Math.min(lastMs, window.to.getTime() + runOnH * HOUR_MS));
   const uncoverMs = (night?.sunrise ?? window.to).getTime() + UNCOVER_AFTER_SUNRISE_H * HOUR_MS;
   return {
     start,

@@ -1,5 +1,6 @@
 import type { UnsoundOrder } from '../covers/cover-order.ts';
-import { type BedAsLaid, type BedNight, bedNight } from './bed-night.ts';
+import { underSameSun } from '../sky/prepared-weather.ts';
+import { type BedAsLaid, type BedNight, bedNight, type SharedNight, sharedNight } from './bed-night.ts';
 import { type OrdinaryNightOptions, ordinaryNight } from './ordinary-night.ts';
 
 const COLDEST_C = -40;
@@ -17,22 +18,43 @@ export type ColdestLow =
   | { readonly kind: 'none' }
   | UnsoundOrder;
 
+/** The ordinary night of a bed for any outside low. [°C, −45…25] */
+export type OrdinaryNightsOfBed = (lowC: number) => BedNight | UnsoundOrder;
+
+/**
+ * The ordinary nights of one bed, each worked out when it is first asked for. They end with their window, so that no thaw is told.
+ *
+ * @param bed - The bed.
+ * @param options - Sky, wind, place and season of the nights.
+ * @returns The night for a low.
+ */
+export function ordinaryNights(bed: BedAsLaid, options: OrdinaryNightOptions = {}): OrdinaryNightsOfBed {
+  const known = new Map<number, BedNight | UnsoundOrder>();
+  let hours: SharedNight | undefined;
+  return (lowC) => {
+    const before = known.get(lowC);
+    if (before !== undefined) return before;
+    const night = ordinaryNight(lowC, options);
+    // Only the weather hangs on the low: hours and sun are those of the first night.
+    hours ??= sharedNight(night.site, night.weather, night.window, 0);
+    const prepared = underSameSun(hours.prepared, night.weather);
+    const found = bedNight({ ...night, bed }, { ...hours, prepared });
+    known.set(lowC, found);
+    return found;
+  };
+}
+
 /**
  * How cold an ordinary night may get outside before something about a bed no longer holds.
  *
  * @param holds - What must hold, such as odds of a crop's survival from leaf minimum and spread; once false, false for every colder night.
- * @param bed - The bed.
- * @param options - Sky, wind and place of the night.
+ * @param at - The nights of the bed, from {@link ordinaryNights}.
  * @returns The coldest outside low, to 0.1 K on the side where it holds.
  *
- * @remarks The leaf minimum rises with the outside low (slope at most about 1), so halving the range is safe. Ten nights are computed.
+ * @remarks The leaf minimum rises with the outside low (slope at most about 1), so halving the range is safe. Eleven nights are looked at;
+ * another question about the same nights meets some of them again.
  */
-export function coldestLowC(
-  holds: (night: BedNight) => boolean,
-  bed: BedAsLaid,
-  options: OrdinaryNightOptions = {},
-): ColdestLow {
-  const at = (lowC: number) => bedNight({ ...ordinaryNight(lowC, options), bed });
+export function coldestLowC(holds: (night: BedNight) => boolean, at: OrdinaryNightsOfBed): ColdestLow {
   const warmest = at(WARMEST_C);
   if (warmest.kind === 'unsound') return warmest;
   if (!holds(warmest)) return { kind: 'none' };

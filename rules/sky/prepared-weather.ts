@@ -70,6 +70,21 @@ export function preparedWeather(
 }
 
 /**
+ * Other weather of the same place and instants: the sun, the dear part, is taken over.
+ *
+ * @param prepared - Weather of the place and instants.
+ * @param series - The other forecast.
+ * @returns What {@link preparedWeather} makes of it.
+ * @throws RangeError when the series is malformed or does not cover the instants.
+ */
+export function underSameSun(prepared: PreparedWeather, series: WeatherSeries): PreparedWeather {
+  const { instants } = prepared;
+  const lastMs = instants[instants.length - 1]?.atMs ?? prepared.firstMs;
+  checkedWeather(series, new Date(prepared.firstMs), new Date(lastMs));
+  return { ...prepared, series, instants: instants.map(({ atMs, sun }) => outsideUnder(sun, prepared, series, atMs)) };
+}
+
+/**
  * The weather at one instant, from the prepared steps or, between them, from the forecast.
  *
  * @param weather - Prepared weather.
@@ -84,6 +99,10 @@ export function outsideAt(weather: PreparedWeather, atMs: number): OutsideInstan
 }
 
 function outsideInstant(place: WeatherPlace, series: WeatherSeries, atMs: number): OutsideInstant {
+  return outsideUnder(solarPosition(new Date(atMs), place.latitudeDeg, place.longitudeDeg), place, series, atMs);
+}
+
+function outsideUnder(sun: SolarPosition, place: WeatherPlace, series: WeatherSeries, atMs: number): OutsideInstant {
   const position = (atMs - series.first.getTime()) / (series.stepH * MS_PER_H);
   const before = Math.min(Math.max(0, series.screenC.length - 2), Math.floor(position));
   const share = position - before;
@@ -92,7 +111,6 @@ function outsideInstant(place: WeatherPlace, series: WeatherSeries, atMs: number
   const wind10MPerS = between(series.wind10MPerS, before, share);
   const vapourHPa = saturationVapourHPa(Math.min(screenC, between(series.dewPointC, before, share)));
   const skyWPerM2 = skyLongwaveWPerM2(screenC, vapourHPa, cloudFraction);
-  const sun = solarPosition(new Date(atMs), place.latitudeDeg, place.longitudeDeg);
   const given = series.globalWPerM2;
   const modelled = given === undefined ? undefined : between(given, before, share);
   return {

@@ -3,8 +3,11 @@ import {
   type BedNight,
   bedNight,
   type NightSite,
+  OPEN_GREENS,
   type OrdinaryNight,
   ordinaryNight,
+  type SharedNight,
+  sharedNight,
   type UnsoundOrder,
 } from '../../../rules/index.ts';
 import type { SaidSky } from '../../language/understood.ts';
@@ -28,11 +31,26 @@ export const WARMEST_ASKED_C = 25;
 /** The ordinary night with a low that somebody named: clear and light wind unless they said otherwise. */
 export function statedNight(lowC: number, sky: SaidSky | undefined, now: Date, site?: Partial<NightSite>): AskedNight {
   const night = ordinaryNight(lowC, nightOptions(sky, now, site));
+  let shared: SharedNight | undefined;
   return {
     lowC,
     windMPerS: night.assumed.windMPerS,
     assumed: night.assumed,
-    under: (bed) => bedNight({ ...night, bed }),
+    under: eachOnce((bed) => {
+      shared ??= sharedNight(night.site, night.weather, night.window);
+      return bedNight({ ...night, bed }, shared);
+    }),
+  };
+}
+
+/** An answer comes back to some beds, as they lie and in search of a better cover: each is worked out once. */
+export function eachOnce(under: AskedNight['under']): AskedNight['under'] {
+  const known = new Map<string, BedNight | UnsoundOrder>();
+  return (bed) => {
+    const key = JSON.stringify({ ...bed, canopy: bed.canopy ?? OPEN_GREENS });
+    const found = known.get(key) ?? under(bed);
+    known.set(key, found);
+    return found;
   };
 }
 

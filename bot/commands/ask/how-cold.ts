@@ -1,4 +1,12 @@
-import { type BedNight, type ColdestLow, type CoverKey, type Crop, coldestLowC } from '../../../rules/index.ts';
+import {
+  type BedNight,
+  type ColdestLow,
+  type CoverKey,
+  type Crop,
+  coldestLowC,
+  type OrdinaryNightsOfBed,
+  ordinaryNights,
+} from '../../../rules/index.ts';
 import type { Understood } from '../../language/understood.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { capitalised } from '../../text/phrases.ts';
@@ -16,8 +24,9 @@ export function howColdAnswer(understood: Understood, crops: readonly Crop[], co
   const stacks = understood.options ?? [understood.covers ?? []];
   const found: { readonly line: string; readonly judged?: Judged }[] = [];
   for (const covers of stacks) {
+    const nights = ordinaryNights({ covers }, nightOptions(understood.sky, context.now));
     for (const crop of crops) {
-      const limit = limitOf(crop, covers, understood, context);
+      const limit = limitOf(crop, covers, nights, understood, context);
       if (limit.holds.kind === 'unsound') return refused(understood, orderSentence(limit.holds, context.reader));
       found.push(told(crop, covers, limit, understood, context));
     }
@@ -44,14 +53,19 @@ interface Limit {
   readonly halfLost: ColdestLow;
 }
 
-function limitOf(crop: Crop, covers: readonly CoverKey[], understood: Understood, context: AskContext): Limit {
-  const options = nightOptions(understood.sky, context.now);
+function limitOf(
+  crop: Crop,
+  covers: readonly CoverKey[],
+  nights: OrdinaryNightsOfBed,
+  understood: Understood,
+  context: AskContext,
+): Limit {
   const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
   const state: PlantState = { hardened: understood.hardened, stage: understood.stage };
   const verdict = (night: BedNight) => judgedNight(crop, covers, night, windMPerS, state).verdict;
   return {
-    holds: coldestLowC((night) => verdict(night).verdict === 'holds', { covers }, options),
-    halfLost: coldestLowC((night) => verdict(night).odds.winterkill <= 0.5, { covers }, options),
+    holds: coldestLowC((night) => verdict(night).verdict === 'holds', nights),
+    halfLost: coldestLowC((night) => verdict(night).odds.winterkill <= 0.5, nights),
   };
 }
 

@@ -12,7 +12,7 @@ import { skyWord } from '../../text/night-words.ts';
 import type { Reader } from '../../text/reader.ts';
 import { temperature, windSpeed } from '../../text/units.ts';
 import type { Services } from '../services.ts';
-import type { AskedNight } from './asked-night.ts';
+import { type AskedNight, eachOnce } from './asked-night.ts';
 
 /** What is known of the asking member: where they garden and what lies there. */
 export interface OwnPlace {
@@ -68,7 +68,7 @@ export async function forecastNight(
       bench.shared,
     );
   return {
-    night: { lowC: summary.lowC, windMPerS: summary.wind10MPerS, words: named.words, under },
+    night: { lowC: summary.lowC, windMPerS: summary.wind10MPerS, words: named.words, under: eachOnce(under) },
     section: {
       lines: [placeLine(site, named, summary, reader), forecastLine(forecast, now), ...noteLines(notes, reader)],
     },

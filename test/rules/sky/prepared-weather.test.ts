@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { nightRun, outsideAt, preparedWeather, saturationVapourHPa, type WeatherSeries } from '../../../rules/index.ts';
+import {
+  nightRun,
+  outsideAt,
+  preparedWeather,
+  saturationVapourHPa,
+  underSameSun,
+  type WeatherSeries,
+} from '../../../rules/index.ts';
 import { hoops, referenceInput } from '../night/spec-stacks.ts';
 
 const INPUT = referenceInput(hoops('PE'));
@@ -13,6 +20,12 @@ describe('weather prepared for the beds of a place', () => {
   test('gives each bed the night that it would have had alone', () => {
     const sheltered = { ...INPUT, site: { ...INPUT.site, shelterFraction: 0.4, skyViewFraction: 0.8, inversionK: 5 } };
     expect(nightRun(sheltered, { prepared })).toEqual(nightRun(sheltered));
+  });
+
+  test('is the same whether the sun is worked out anew or taken from other weather of the place', () => {
+    const colder = { ...INPUT.weather, screenC: INPUT.weather.screenC.map((screenC) => screenC - 7) };
+    expect(underSameSun(prepared, colder)).toEqual(preparedWeather(INPUT.site, colder, INPUT.start, INPUT.end));
+    expect(() => underSameSun(prepared, { ...colder, stepH: 0 })).toThrow('weather.stepH 0');
   });
 
   test('is read between its steps as the forecast says', () => {
