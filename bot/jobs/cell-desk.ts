@@ -49,10 +49,13 @@ export class CellDesk {
   readonly #forecasts: ForecastDesk;
   readonly #remembered = new BoundedMap<string, Remembered>(REMEMBERED_CELLS);
   readonly #asking = new Map<string, Promise<CellKnown>>();
+  readonly #onAsked: (cellId: string) => void;
 
-  constructor(store: Store, forecasts: ForecastDesk) {
+  /** @param onAsked - Is told of each cell of which the services are asked. */
+  constructor(store: Store, forecasts: ForecastDesk, onAsked: (cellId: string) => void = () => undefined) {
     this.#store = store;
     this.#forecasts = forecasts;
+    this.#onAsked = onAsked;
   }
 
   /** What is fresh; else what another process is just fetching; else what the services say. */
@@ -107,6 +110,7 @@ export class CellDesk {
   }
 
   async #asked(cell: Cell, { night, now }: CellWish): Promise<CellKnown> {
+    this.#onAsked(cell.id);
     const past = await this.#store.weather.hours(cell.id, hoursFrom(now, -PAST_H), now);
     const pastKnown = tellOfYesterday(past, now);
     const [official, told] = await Promise.all([

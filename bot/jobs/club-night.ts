@@ -55,7 +55,7 @@ const RECENT_H = 14 * 24;
 /** Works out nights; what gardens share is worked out once. */
 export class NightDesk {
   readonly calendar = new Calendar();
-  readonly shared: OutlooksShared = new SharedNights(false);
+  #shared: OutlooksShared = new SharedNights(false);
   readonly #store: Store;
   readonly #cells: CellDesk;
   readonly #isolated: Isolated;
@@ -64,6 +64,15 @@ export class NightDesk {
     this.#store = store;
     this.#cells = cells;
     this.#isolated = isolated;
+  }
+
+  get shared(): OutlooksShared {
+    return this.#shared;
+  }
+
+  /** Lets go of what was worked out: it counts for the hour, and may be some megabytes. */
+  forgetShared(): void {
+    this.#shared = new SharedNights(false);
   }
 
   async clubNight(gardens: readonly Garden[], name: string, now: Date): Promise<ClubNight> {
@@ -129,7 +138,7 @@ export class NightDesk {
   /** Undefined where the forecast cannot carry the night. */
   #outlook(garden: LaidOut, forecast: HourlyForecast, night: CalendarNight, now: Date): NightOutlook | undefined {
     try {
-      return nightOutlook(garden, forecast, night, now, this.shared);
+      return nightOutlook(garden, forecast, night, now, this.#shared);
     } catch (error) {
       if (error instanceof NightForecastError) return undefined;
       throw error;

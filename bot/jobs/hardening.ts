@@ -54,7 +54,7 @@ async function gardenHardening(
 ): Promise<ReadonlyMap<string, Hardening>> {
   const cell = cellOf(garden.site);
   const laidOut = { ...storedGarden(garden), ...cell.place };
-  const place = `${cell.id} ${garden.site.exposure} ${garden.site.timeZone}`;
+  const place = `${cell.id} ${garden.site.exposure} ${garden.site.horizonDeg.join()} ${garden.site.timeZone}`;
   const known = shared.places.get(place) ?? benchesOf(laidOut, cell, now, world);
   shared.places.set(place, known);
   const benches = await known;
@@ -133,7 +133,7 @@ function daysUnder(laid: GardenBed, benches: readonly FollowedBench[]): Followed
 
 /** Days before it was planted do not count; where the covers have changed, it goes on from what was followed before. */
 function hardeningOf(
-  { since, stage, hardened, hardening }: Planting,
+  { since, sown, setOut, stage, hardened, hardening }: Planting,
   { coversSince }: Bed,
   days: readonly FollowedDay[],
   timeZone: string,
@@ -146,8 +146,9 @@ function hardeningOf(
     const newer = days.filter(({ name }) => name >= since);
     return newer.length === 0 ? undefined : hardeningIndex(newer, hardening.fraction);
   }
-  const own = days.filter(({ name }) => name >= since);
+  const planted = setOut ?? sown ?? since;
+  const own = days.filter(({ name }) => name >= planted);
   if (own.length < FEWEST_DAYS) return undefined;
   const said = hardened === undefined ? (stage === 'just-set-out' ? 0 : undefined) : Number(hardened);
-  return hardeningIndex(own, since > first ? said : undefined);
+  return hardeningIndex(own, planted > first ? said : undefined);
 }

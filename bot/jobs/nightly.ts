@@ -14,6 +14,7 @@ import { ownPart } from './own-part.ts';
 import { Pace } from './pace.ts';
 import { pauseNotice } from './pause-notice.ts';
 import { marked } from './rehearsal.ts';
+import { RunTally } from './run-tally.ts';
 import { tryAgainAt } from './try-again.ts';
 import { pauseKind, type Work, workOf } from './work.ts';
 
@@ -32,24 +33,27 @@ export class Nightly {
   readonly #nights: NightDesk;
   readonly #channels: ChannelNight;
   readonly #pace: Pace;
+  readonly #tally = new RunTally();
 
   /** @param postsPerS - Of all processes together. */
   constructor(services: JobServices, postsPerS: number) {
     this.#services = services;
     this.#pace = new Pace(postsPerS, () => services.store.deliveries.busyWorkers());
-    this.#cells = new CellDesk(services.store, services.forecasts);
+    this.#cells = new CellDesk(services.store, services.forecasts, (cellId) => this.#tally.asked(cellId));
     this.#nights = new NightDesk(services.store, this.#cells, this.#isolated);
     this.#channels = new ChannelNight(services.store, this.#nights);
   }
 
   async handle(claim: Claim): Promise<void> {
     const work = workOf(claim);
+    const begun = this.#now();
     try {
       if (work === undefined) await this.#services.store.deliveries.giveUp(claim, 'unknown-kind');
-      else await this.#settle(claim, await this.#made(work, claim, this.#now()));
+      else await this.#settle(claim, await this.#made(work, claim, begun));
     } catch (error) {
       await this.#failed(claim, work, error);
     }
+    if (work !== undefined) this.#tally.worked(work, claim, begun, this.#now());
   }
 
   /** Works out ahead what a warning will need; what goes wrong shows when it is due. False: worth another try. */
@@ -60,6 +64,13 @@ export class Nightly {
       this.#services.log.debug({ err: error }, 'a warning could not be prepared');
       return false;
     }
+  }
+
+  /** Nothing is in hand, nor soon to be: lets go of what was worked out, and tells the operator what was done. */
+  rest(): void {
+    this.#nights.forgetShared();
+    const figures = this.#tally.ended();
+    if (figures !== undefined) this.#services.log.info(figures, 'a nightly run is done');
   }
 
   #now(): Date {
@@ -108,6 +119,7 @@ export class Nightly {
       case 'post': {
         const messageId = (await this.#found(claim, made)) ?? (await this.#posted(claim, made));
         if (messageId === undefined) return;
+        this.#tally.sent(claim, this.#now());
         await this.#isolated(async () => made.afterwards?.());
         await deliveries.settle(claim, messageId);
       }
@@ -175,7 +187,7 @@ export class Nightly {
     if (!toMember && (isOurLack(error) || error.code === 'dm-closed')) return this.#pause(claim, error);
     if (error.code === 'refused' || (toMember && (isOurLack(error) || error.code === 'dm-closed'))) {
       log.warn({ kind: work?.kind, code: error.code }, error.message);
-      await store.deliveries.giveUp(claim, error.code);
+      await this.#giveUp(claim, error);
       return;
     }
     const facts = { kind: work?.kind, code: error.code, attempt: claim.attempts };
@@ -185,12 +197,18 @@ export class Nightly {
       await store.deliveries.postpone(claim, until, error.code);
     } else {
       log.error(facts, 'a post came to nothing before it was stale');
-      await store.deliveries.giveUp(claim, error.code);
+      await this.#giveUp(claim, error);
     }
   }
 
+  async #giveUp(claim: Claim, { code }: PostError): Promise<void> {
+    this.#tally.failed();
+    await this.#services.store.deliveries.giveUp(claim, code);
+  }
+
   /** The notice is planned first, so that a process that dies in between leaves it to be sent. */
-  async #pause(claim: Claim, { code }: PostError): Promise<void> {
+  async #pause(claim: Claim, error: PostError): Promise<void> {
+    const { code } = error;
     const { store, log } = this.#services;
     const now = this.#now();
     const channel = await store.channels.find(claim.placeId);
@@ -202,7 +220,7 @@ export class Nightly {
       ]);
     }
     const isFirst = await store.channels.pause(claim.placeId, { reason: code, at: now });
-    await store.deliveries.giveUp(claim, code);
+    await this.#giveUp(claim, error);
     if (isFirst) log.warn({ channel: claim.placeId, code }, 'a channel is paused');
   }
 }

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { Delivery } from '../store/port/deliveries.ts';
+import type { Delivery, PlannedDelivery } from '../store/port/deliveries.ts';
 import type { JobServices } from './job-services.ts';
 import { Nightly } from './nightly.ts';
 import { Planner } from './planner.ts';
@@ -63,6 +63,7 @@ export class Round {
     }
     this.#draining ??= this.#drain().finally(() => {
       this.#draining = undefined;
+      if (this.#soon(clock.now()).length === 0) this.#nightly.rest();
     });
     this.#preparing ??= this.#prepare(now).finally(() => {
       this.#preparing = undefined;
@@ -79,6 +80,7 @@ export class Round {
     this.#isStopped = true;
     this.#worker.stop();
     await this.drained();
+    this.#nightly.rest();
   }
 
   async #plan(now: Date): Promise<void> {
@@ -109,7 +111,7 @@ export class Round {
 
   /** Once fetches are done and before posts are due, so that these go out as fast as the chat service takes them. */
   async #prepare(now: Date): Promise<void> {
-    const soon = this.#planner.warningsBefore(new Date(now.getTime() + PREPARED_BEFORE_MS));
+    const soon = this.#soon(now);
     for (const warning of soon) {
       const key = `${warning.placeId} ${warning.night}`;
       if (this.#prepared.has(key)) continue;
@@ -117,6 +119,10 @@ export class Round {
       if (await this.#nightly.prepare(warning)) this.#prepared.add(key);
     }
     if (soon.length === 0) this.#prepared.clear();
+  }
+
+  #soon(now: Date): readonly PlannedDelivery[] {
+    return this.#planner.warningsBefore(new Date(now.getTime() + PREPARED_BEFORE_MS));
   }
 
   async #drain(): Promise<void> {

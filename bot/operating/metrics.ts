@@ -1,4 +1,5 @@
 import { Counter, collectDefaultMetrics, Histogram, Registry } from 'prom-client';
+import { LATE_AFTER_S } from '../jobs/run-tally.ts';
 import type { Work } from '../jobs/work.ts';
 
 /** Around Discord's limit of three seconds. [s] */
@@ -6,8 +7,6 @@ const ANSWER_BUCKETS_S = [0.005, 0.02, 0.05, 0.1, 0.3, 0.7, 1.5, 3, 10, 60];
 const STORE_BUCKETS_S = [0.001, 0.005, 0.02, 0.1, 0.5, 2, 10];
 /** Around what still counts as in time. [s] */
 const DELAY_BUCKETS_S = [5, 30, 60, 120, 300, 600, 1800, 3600, 10_800];
-/** A post that comes later after its hour counts as late (judgement). [s] */
-const LATE_AFTER_S = 300;
 
 export type CommandOutcome = 'answered' | 'refused' | 'failed';
 export type NightlyOutcome = 'done' | 'late' | 'postponed' | 'failed' | 'missed';

@@ -14,9 +14,21 @@ export class Conversations {
   }
 
   remember(conversationId: string, understood: Understood, now: Date): void {
+    const at = now.getTime();
     this.#last.delete(conversationId);
-    this.#last.set(conversationId, { understood, at: now.getTime() });
-    const oldest = this.#last.keys().next().value;
-    if (this.#last.size > MOST_KEPT && oldest !== undefined) this.#last.delete(oldest);
+    this.#last.set(conversationId, { understood, at });
+    this.#forget(at);
+  }
+
+  get size(): number {
+    return this.#last.size;
+  }
+
+  /** The oldest come first. */
+  #forget(now: number): void {
+    for (const [conversationId, { at }] of this.#last) {
+      if (this.#last.size <= MOST_KEPT && now - at <= REMEMBERED_MS) return;
+      this.#last.delete(conversationId);
+    }
   }
 }
