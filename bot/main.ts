@@ -62,6 +62,8 @@ function lastWords(error: unknown): string {
   return 'Eiderdown cannot go on. The fault is its own; the log tells where it lies.';
 }
 
+// Who reads the talk may leave before its end, as `head` does.
+process.stdout.on('error', () => process.exit());
 try {
   process.exitCode = await main();
 } catch (error) {

@@ -7,6 +7,7 @@ import { answerText } from '../commands/ask/ask.ts';
 import { PlainProblem } from '../errors.ts';
 import { askLine } from './ask-json.ts';
 import { machineLocale } from './locale.ts';
+import { runProgram } from './run-program.ts';
 
 const USAGE = 'npm run ask -- "will my spinach survive 14 °F under a blanket?"';
 
@@ -43,9 +44,4 @@ function split(words: readonly string[]) {
   }
 }
 
-try {
-  process.exitCode = await main(process.argv.slice(2));
-} catch (error) {
-  process.exitCode = 1;
-  process.stderr.write(`${error instanceof PlainProblem ? error.message : 'It did not work; the fault is ours.'}\n`);
-}
+await runProgram(main);

@@ -12,24 +12,24 @@ import {
   type Tolerance,
   type Voice,
 } from '../../rules/index.ts';
+import { PlainProblem } from '../errors.ts';
+import { runProgram } from './run-program.ts';
 
 /** Shows where each crop's limits come from: `npm run crops`, `npm run crops -- NAME`, `npm run crops -- --check`. */
-function main(words: readonly string[]): number {
-  if (words.includes('--check')) return print(checkLines());
-  if (words.length === 0) return print(CROPS.map(tableLine));
+async function main(words: readonly string[]): Promise<undefined> {
+  process.stdout.write(`${linesFor(words).join('\n')}\n`);
+}
+
+function linesFor(words: readonly string[]): readonly string[] {
+  if (words.includes('--check')) return checkLines();
+  if (words.length === 0) return CROPS.map(tableLine);
   const phrase = plainPhrase(words.join(' '));
   const found = cropNames().find((name) => name.phrase === phrase);
   const crop = CROPS.find(({ id }) => id === (found?.cropId ?? words.join('-')));
   if (crop === undefined) {
-    process.stderr.write(`No crop is called "${words.join(' ')}". Try a name such as spinach, or no name for all.\n`);
-    return 1;
+    throw new PlainProblem(`No crop is called "${words.join(' ')}". Try a name such as spinach, or no name for all.`);
   }
-  return print(traceLines(crop));
-}
-
-function print(lines: readonly string[]): number {
-  process.stdout.write(`${lines.join('\n')}\n`);
-  return 0;
+  return traceLines(crop);
 }
 
 function tableLine(crop: Crop): string {
@@ -106,4 +106,4 @@ function signed(moveK: number): string {
   return `${moveK < 0 ? '-' : '+'} ${Math.abs(moveK).toFixed(1)}`;
 }
 
-process.exitCode = main(process.argv.slice(2));
+await runProgram(main);

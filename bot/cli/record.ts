@@ -1,10 +1,9 @@
 import { type ToldAndMeasured, trackRecord } from '../../rules/index.ts';
 import { processConfig } from '../config.ts';
-import { PlainProblem } from '../errors.ts';
 import { outside, underCover } from '../learning/scored-nights.ts';
 import { openStore } from '../store/open-store.ts';
 import type { ScoredNight } from '../store/port/readings.ts';
-import { StoreProblem } from '../store/store-problem.ts';
+import { runProgram } from './run-program.ts';
 
 /** For the host: how well all beds have been foretold, by service and lead time. Tells no bed, no member and no place. */
 
@@ -12,7 +11,7 @@ import { StoreProblem } from '../store/store-problem.ts';
 const LEADS_H = [6, 12, 18, 24, 36, 60] as const;
 const EARLIEST = '1970-01-01';
 
-async function main(): Promise<void> {
+async function main(): Promise<undefined> {
   const store = await openStore(processConfig().DATABASE_URL, 'visitor');
   try {
     const scored = await store.predictions.scored({ kind: 'all' }, EARLIEST);
@@ -69,11 +68,4 @@ function cells(texts: readonly string[]): string {
     .join(' ');
 }
 
-try {
-  await main();
-} catch (error) {
-  process.exitCode = 1;
-  const isTold = error instanceof PlainProblem || error instanceof StoreProblem;
-  process.stderr.write(`${isTold ? error.message : 'It did not work; the fault is ours.'}\n`);
-  if (!isTold) throw error;
-}
+await runProgram(main);

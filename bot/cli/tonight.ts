@@ -18,10 +18,11 @@ import { outlookReply } from '../text/outlook-reply.ts';
 import { type Reader, readerOf } from '../text/reader.ts';
 import { timeZoneOf } from '../time-zone.ts';
 import { machineLocale } from './locale.ts';
+import { runProgram } from './run-program.ts';
 import { type TonightOptions, tonightOptions } from './tonight-options.ts';
 
 /** A night's warning for beds named on the command line, from a live or a saved forecast. */
-async function main(words: readonly string[]): Promise<void> {
+async function main(words: readonly string[]): Promise<undefined> {
   const options = tonightOptions(words);
   const reader = readerOf(machineLocale(), options.units);
   const beds = options.beds.map((text) => typedBed(text, reader));
@@ -132,10 +133,4 @@ async function liveWeather(options: TonightOptions): Promise<Weather> {
   }
 }
 
-try {
-  await main(process.argv.slice(2));
-} catch (error) {
-  process.exitCode = 1;
-  process.stderr.write(`${error instanceof PlainProblem ? error.message : 'It did not work; the fault is ours.'}\n`);
-  if (!(error instanceof PlainProblem)) throw error;
-}
+await runProgram(main);

@@ -74,6 +74,11 @@ describe('ask', () => {
   });
 });
 
+test('says nothing where the reader of its answers leaves', async () => {
+  const { err } = await ran('cli/ask', ['--json'], { input: 'kale at 20 °F\n'.repeat(500), readerLeaves: true });
+  expect(err).toBe('');
+});
+
 describe('tonight', () => {
   let services: ForecastServices;
   beforeAll(async () => {

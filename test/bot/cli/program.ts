@@ -16,7 +16,7 @@ export interface Ran {
 export function ran(
   program: string,
   words: readonly string[],
-  more: { readonly input?: string; readonly env?: NodeJS.ProcessEnv } = {},
+  more: { readonly input?: string; readonly env?: NodeJS.ProcessEnv; readonly readerLeaves?: boolean } = {},
 ): Promise<Ran> {
   const { PATH, HOME } = process.env;
   const child = spawn(process.execPath, [`dist/bot/${program}.js`, ...words], {
@@ -27,10 +27,13 @@ export function ran(
   let err = '';
   child.stdout.on('data', (chunk: Buffer) => {
     out += chunk.toString();
+    if (more.readerLeaves === true) child.stdout.destroy();
   });
   child.stderr.on('data', (chunk: Buffer) => {
     err += chunk.toString();
   });
+  // A program that ends early takes no more input.
+  child.stdin.on('error', () => undefined);
   child.stdin.end(more.input ?? '');
   return new Promise((resolve, reject) => {
     child.on('error', reject);
