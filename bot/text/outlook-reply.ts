@@ -115,7 +115,7 @@ function pickSection({ outlook, reader }: OutlookTelling): Section | undefined {
 function lastResort(step: BedOutlook['step'], reader: Reader): string {
   if (step.kind !== 'add') return 'No cover that I know helps.';
   const laying = layingWords(step.keys, step.added, reader, step.fromShed);
-  return `For what stays: ${laying}, then ${riskyWords(step.after, reader)}.`;
+  return `For what stays: ${laying}; even so ${riskyWords(step.after, reader)}.`;
 }
 
 function addSection({ outlook, reader }: OutlookTelling): Section | undefined {
