@@ -38,6 +38,8 @@ export interface DatedPlanting {
   readonly cropId: string;
   readonly stage: 'just-set-out' | 'growing' | 'grown';
   readonly since: Date;
+  readonly sown?: Date;
+  readonly setOut?: Date;
 }
 
 export interface PlantedCrop {
@@ -65,9 +67,11 @@ export function winterPlan(
     weeks,
     shortestH: weeks && shortestDayH(weeks, garden),
     sowings: sowings.toSorted((a, b) => sowByMs(a) - sowByMs(b)),
-    plantings: planted.flatMap(({ bedName, cropId, stage, since }) => {
+    plantings: planted.flatMap(({ bedName, cropId, ...facts }) => {
       const crop = cropById(cropId);
-      return crop === undefined ? [] : [{ bedName, crop, stage, grown: grownAt(crop, { stage, since }, latitudeDeg) }];
+      return crop === undefined
+        ? []
+        : [{ bedName, crop, stage: facts.stage, grown: grownAt(crop, facts, latitudeDeg) }];
     }),
   };
 }

@@ -66,6 +66,8 @@ export const TABLES: { readonly [Name in keyof Database]: Table<Database[Name]> 
       hardening_fraction: 'real?',
       hardening_ms: 'instant?',
       position: 'integer',
+      sown: 'text?',
+      set_out: 'text?',
     },
   },
   spare_cover: { key: ['member_id', 'cover'], columns: { member_id: 'text', cover: 'text', count: 'integer' } },

@@ -88,6 +88,8 @@ export interface PlantingRow {
   hardening_fraction: number | null;
   hardening_ms: number | null;
   position: number;
+  sown: string | null;
+  set_out: string | null;
 }
 
 export interface SpareCoverRow {

@@ -15,7 +15,7 @@ import { bedLines } from './bed-lines.ts';
 import { cropOption, GROUND_OPTIONS, groundSchema, PLANTING_OPTIONS, plantingSchema } from './bed-options.ts';
 import { frameFrom } from './frame.ts';
 import { ownBed } from './own-beds.ts';
-import { refuseCrowding, sow } from './plantings.ts';
+import { newPlantings, refuseCrowding } from './plantings.ts';
 
 /** A bound on one night's work for one member (judgement). */
 const MOST_BEDS = 40;
@@ -45,27 +45,27 @@ async function addBed(request: Request, services: Services): Promise<Reply> {
     ...plantingSchema,
     ...groundSchema(reader),
   });
-  const { name, crop, stage, hardened, site: typedSite, ...ground } = checkedOptions(request, schema);
+  const { name, crop: crops = [], site: typedSite, ...told } = checkedOptions(request, schema);
   const site = await ownSite(store, request, typedSite);
   if ((await store.beds.list(memberId)).length >= MOST_BEDS) {
     throw new PlainProblem(`You have ${MOST_BEDS} beds already; remove one first.`);
   }
-  refuseCrowding(crop?.length ?? 0);
-  const covers = ground.covers ?? [];
+  refuseCrowding(crops.length);
+  const { covers = [], soil = 'moist', mulch, stage, hardened, sown, 'set-out': setOut } = told;
   const added = await store.beds.add(
     memberId,
     {
       siteId: site.id,
       name,
       covers,
-      soil: ground.soil ?? 'moist',
-      mulch: ground.mulch,
-      frame: frameFrom(ground, undefined, covers, site.latitudeDeg),
+      soil,
+      mulch,
+      frame: frameFrom(told, undefined, covers, site.latitudeDeg),
       hardeningNote: undefined,
     },
     now,
+    newPlantings({ crops, stage, hardened, sown, setOut, today: localDay(now, site.timeZone) }),
   );
-  await sow(store, added, { crops: crop ?? [], stage, hardened, today: localDay(now, site.timeZone) });
   const bed = await ownBed(store, memberId, added.id);
   return {
     headline: `${bed.label} is noted.`,

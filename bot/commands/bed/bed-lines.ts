@@ -3,6 +3,7 @@ import type { Section } from '../../chat/reply.ts';
 import type { Planting } from '../../store/port/beds.ts';
 import { capitalised, list } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
+import { dateWords } from '../../text/season-words.ts';
 import { MULCH_WORDS, STAGE_WORDS } from './bed-options.ts';
 import { frameWords, hasFrame } from './frame.ts';
 import type { OwnBed } from './own-beds.ts';
@@ -27,12 +28,17 @@ function plantingsLine(plantings: readonly Planting[], reader: Reader): string {
   return `${capitalised(list(plantings.map((planting) => plantingWords(planting, reader))))}.`;
 }
 
-/** "spinach (grown, hardened)". */
-export function plantingWords({ crop, stage, hardened }: Planting, reader: Reader): string {
+/** "spinach (grown, hardened, sown Aug 20)". */
+export function plantingWords({ crop, stage, hardened, sown, setOut }: Planting, reader: Reader): string {
   const known = cropById(crop);
   const name = known === undefined ? crop : cropWord(known, reader);
-  const state = hardened === undefined ? '' : hardened ? ', hardened' : ', grown warm';
-  return `${name} (${STAGE_WORDS[stage]}${state})`;
+  const state = hardened === undefined ? [] : [hardened ? 'hardened' : 'grown warm'];
+  const days = [
+    ...(sown === undefined ? [] : [`sown ${dateWords(sown, reader)}`]),
+    ...(setOut === undefined ? [] : [`set out ${dateWords(setOut, reader)}`]),
+  ];
+  const isSaid = stage === 'just-set-out' && setOut !== undefined;
+  return `${name} (${[...(isSaid ? [] : [STAGE_WORDS[stage]]), ...state, ...days].join(', ')})`;
 }
 
 function groundLine({ soil, mulch }: OwnBed, { dialect }: Reader): string {

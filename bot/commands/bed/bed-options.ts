@@ -8,6 +8,7 @@ import { suggestCovers } from '../suggest/suggest-covers.ts';
 import { suggestCrops } from '../suggest/suggest-crops.ts';
 import { typedCovers } from '../typed/covers.ts';
 import { typedCrops } from '../typed/crops.ts';
+import { typedMonthDay } from '../typed/month-day.ts';
 import { FRAME_OPTIONS, frameSchema } from './frame.ts';
 
 export const STAGE_WORDS: Readonly<Record<Stage, string>> = {
@@ -32,11 +33,13 @@ export const cropOption: OptionSpec = {
 export const PLANTING_OPTIONS: readonly OptionSpec[] = [
   {
     name: 'stage',
-    description: 'How far it is; growing unless you say',
+    description: 'How far it is; growing unless you say, or just set out',
     kind: 'text',
     choices: STAGES.map((value) => ({ label: capitalised(STAGE_WORDS[value]), value })),
   },
   { name: 'hardened', description: 'Has it grown cold for some weeks? Leave out if unsure', kind: 'yes-no' },
+  { name: 'sown', description: 'Day it was sown, such as Aug 20: for the winter calendar', kind: 'text' },
+  { name: 'set-out', description: 'Day it was set out as a plant, such as Sep 12', kind: 'text' },
 ];
 
 export const GROUND_OPTIONS: readonly OptionSpec[] = [
@@ -73,6 +76,8 @@ export function groundSchema(reader: Reader) {
 export const plantingSchema = {
   stage: maybe(oneOf('The stage', STAGES)),
   hardened: maybe(yesNo('hardened')),
+  sown: maybe(typedMonthDay),
+  'set-out': maybe(typedMonthDay),
 };
 
 export function neededCrops(reader: Reader) {

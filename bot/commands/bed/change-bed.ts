@@ -44,7 +44,8 @@ async function changeBed(request: Request, services: Services): Promise<Reply> {
   const covers = stack.covers ?? bed.covers.flatMap((cover) => COVER_KEYS.find((key) => key === cover) ?? []);
   const frame = frameFrom(stack, bed.frame, covers, site.latitudeDeg);
   const told = [name, typedSite, soil, mulch, ...Object.values(stack)].some((value) => value !== undefined);
-  if (!told) throw new PlainProblem('Say what to change: covers, soil, mulch, size, back, front, walls, name or site.');
+  if (!told)
+    throw new PlainProblem('Say what to change: covers, soil, mulch, size, back, front, facing, walls, name or site.');
   await store.beds.change(
     memberId,
     bed.id,

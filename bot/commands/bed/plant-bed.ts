@@ -24,9 +24,17 @@ export const PLANT_BED: Action = {
     const store = storeOf(services);
     const reader = await readerFor(request, services);
     const schema = z.object({ bed, crop: neededCrops(reader), ...plantingSchema });
-    const { bed: typed, crop: crops, stage, hardened } = checkedOptions(request, schema);
+    const { bed: typed, crop: crops, 'set-out': setOut, ...told } = checkedOptions(request, schema);
     const found = await ownBed(store, request.memberId, typed);
-    await sow(store, found, { crops, stage, hardened, today: localDay(request.now, found.site.timeZone) });
+    await sow(store, found, {
+      stage: undefined,
+      hardened: undefined,
+      sown: undefined,
+      ...told,
+      crops,
+      setOut,
+      today: localDay(request.now, found.site.timeZone),
+    });
     const changed = await ownBed(store, request.memberId, found.id);
     return {
       headline: `${capitalised(list(crops.map((crop) => cropWord(crop, reader))))}: noted in ${changed.label}.`,

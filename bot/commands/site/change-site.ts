@@ -13,7 +13,7 @@ import { siteLines } from './site-lines.ts';
 import { PLACE_OPTIONS, placeFacts, placeSchema } from './site-options.ts';
 
 export const CHANGE_SITE: Action = {
-  description: 'Changes the place, height, exposure or name of a site',
+  description: 'Changes the place, height, exposure, horizon or name of a site',
   example: 'site change site:Home exposure:sheltered',
   options: [siteOption('Which of your sites; the usual one unless you say'), ...PLACE_OPTIONS],
   private: true,
@@ -27,7 +27,7 @@ async function changeSite(request: Request, services: Services): Promise<Reply> 
   const site = await ownSite(store, request, options.site);
   const change = changeFrom(options);
   if (Object.keys(change).length === 0) {
-    throw new PlainProblem('Say what to change: name, lat and lon, height or exposure.');
+    throw new PlainProblem('Say what to change: name, lat and lon, height, exposure or horizon.');
   }
   const changed = await store.sites.change(request.memberId, site.id, change);
   return {
@@ -39,12 +39,13 @@ async function changeSite(request: Request, services: Services): Promise<Reply> 
 
 type Options = z.output<z.ZodObject<ReturnType<typeof placeSchema>>>;
 
-function changeFrom({ lat, lon, height, exposure, name }: Options): Partial<SiteFacts> {
+function changeFrom({ lat, lon, height, exposure, horizon, name }: Options): Partial<SiteFacts> {
   if (lat === undefined && lon !== undefined) throw new PlainProblem('Give lat with lon; a place needs both.');
   return {
     ...(lat !== undefined && placeFacts(lat, lon)),
     ...(height !== undefined && { heightM: height }),
     ...(exposure !== undefined && { exposure }),
+    ...(horizon !== undefined && { horizonDeg: horizon }),
     ...(name !== undefined && { name }),
   };
 }

@@ -30,7 +30,7 @@ async function setSite(request: Request, services: Services): Promise<Reply> {
     ...placeSchema(reader.units),
     lat: option('Say where: lat and lon, such as lat:43.10 lon:-76.30.', read),
   });
-  const { lat, lon, height, exposure, name = USUAL_NAME } = checkedOptions(request, schema);
+  const { lat, lon, height, exposure, horizon = [], name = USUAL_NAME } = checkedOptions(request, schema);
   const place = placeFacts(lat, lon);
   const sites = await store.sites.list(memberId);
   if (sites.length >= MOST_SITES) throw new PlainProblem(`You have ${MOST_SITES} sites already; remove one first.`);
@@ -39,7 +39,7 @@ async function setSite(request: Request, services: Services): Promise<Reply> {
       `You have a site called ${name} already: change it with /site change, or give this one another name.`,
     );
   }
-  const facts = { ...place, name, heightM: height, exposure: exposure ?? 'open', horizonDeg: [] };
+  const facts = { ...place, name, heightM: height, exposure: exposure ?? 'open', horizonDeg: horizon };
   const site = await store.sites.add(memberId, facts, now);
   await store.members.change(memberId, { locale }, now);
   const beds = await store.beds.list(memberId, site.id);

@@ -5,6 +5,7 @@ import type { UnitSystem } from '../../text/units.ts';
 import { timeZoneOf } from '../../time-zone.ts';
 import type { OptionSpec } from '../command.ts';
 import { maybe, oneOf } from '../options.ts';
+import { typedHorizon } from '../typed/horizon.ts';
 import { typedLengthM } from '../typed/length.ts';
 import { typedName } from '../typed/name.ts';
 import { typedPlace } from '../typed/place.ts';
@@ -25,6 +26,11 @@ export const PLACE_OPTIONS: readonly OptionSpec[] = [
     kind: 'text',
     choices: EXPOSURES.map((value) => ({ label: capitalised(EXPOSURE_WORDS[value]), value })),
   },
+  {
+    name: 'horizon',
+    description: 'What hides the sun, such as S 10, SW 35, in degrees; a fist at arm’s length is 10',
+    kind: 'text',
+  },
   { name: 'name', description: 'What you call it, such as Home or Allotment', kind: 'text' },
 ];
 
@@ -34,6 +40,7 @@ export function placeSchema(units: UnitSystem) {
     lon: maybe((text) => read(text)),
     height: maybe((text) => typedHeight(text, units)),
     exposure: maybe(oneOf('The exposure', EXPOSURES)),
+    horizon: maybe(typedHorizon),
     name: maybe((text) => typedName(text, 'a site')),
   };
 }

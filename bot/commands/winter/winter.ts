@@ -78,10 +78,13 @@ export async function ownWinterReply(wish: OwnWinterWish, store: Store): Promise
 
 /** Days are kept as local dates; the calendar counts from their noon. */
 function dated({ name, plantings }: Bed, timeZone: string): DatedPlanting[] {
-  return plantings.map(({ crop, stage, since }) => ({
+  const noon = (date: string) => DateTime.fromISO(date, { zone: timeZone }).set({ hour: 12 }).toJSDate();
+  return plantings.map(({ crop, stage, since, sown, setOut }) => ({
     bedName: name,
     cropId: crop,
     stage,
-    since: DateTime.fromISO(since, { zone: timeZone }).set({ hour: 12 }).toJSDate(),
+    since: noon(since),
+    ...(sown !== undefined && { sown: noon(sown) }),
+    ...(setOut !== undefined && { setOut: noon(setOut) }),
   }));
 }

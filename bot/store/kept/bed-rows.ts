@@ -66,6 +66,8 @@ export function plantingFrom(row: PlantingRow): Planting {
     stage: row.stage,
     since: row.since,
     hardened: row.hardened === null ? undefined : row.hardened === 1,
+    sown: row.sown ?? undefined,
+    setOut: row.set_out ?? undefined,
     hardening: fraction === null || ms === null ? undefined : { fraction, at: instant(ms) },
   };
 }

@@ -1,5 +1,6 @@
-import type { Bed, BedFacts, Beds } from '../port/beds.ts';
+import type { Bed, BedFacts, Beds, PlantingFacts } from '../port/beds.ts';
 import { bedsFrom, frameRow } from './bed-rows.ts';
+import { plantingRow } from './plantings.ts';
 import { cleared, type Db, found, nameKey, newId } from './row-values.ts';
 
 export class KeptBeds implements Beds {
@@ -9,7 +10,7 @@ export class KeptBeds implements Beds {
     this.#db = db;
   }
 
-  async add(memberId: string, facts: BedFacts, now: Date): Promise<Bed> {
+  async add(memberId: string, facts: BedFacts, now: Date, plantings: readonly PlantingFacts[] = []): Promise<Bed> {
     return this.#db.transaction().execute(async (db) => {
       const row = await db
         .insertInto('bed')
@@ -29,6 +30,8 @@ export class KeptBeds implements Beds {
         .returningAll()
         .executeTakeFirstOrThrow();
       await layCovers(db, row.id, facts.covers);
+      const rows = plantings.map((planting, position) => plantingRow(row.id, planting, position));
+      if (rows.length > 0) await db.insertInto('planting').values(rows).execute();
       const [bed] = await bedsFrom(db, [row]);
       return found(bed, 'bed');
     });

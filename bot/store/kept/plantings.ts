@@ -1,6 +1,7 @@
 import type { Hardening, Planting, PlantingFacts, Plantings } from '../port/beds.ts';
+import type { PlantingRow } from '../schema.ts';
 import { plantingFrom } from './bed-rows.ts';
-import { type Db, flag, found, newId } from './row-values.ts';
+import { cleared, type Db, flag, found, newId } from './row-values.ts';
 
 export class KeptPlantings implements Plantings {
   readonly #db: Db;
@@ -27,17 +28,7 @@ export class KeptPlantings implements Plantings {
         .executeTakeFirst();
       const row = await db
         .insertInto('planting')
-        .values({
-          id: newId(),
-          bed_id: bedId,
-          crop: facts.crop,
-          stage: facts.stage,
-          since: facts.since,
-          hardened: hardenedRow(facts.hardened),
-          hardening_fraction: null,
-          hardening_ms: null,
-          position: (last?.position ?? -1) + 1,
-        })
+        .values(plantingRow(bedId, facts, (last?.position ?? -1) + 1))
         .returningAll()
         .executeTakeFirstOrThrow();
       return plantingFrom(row);
@@ -53,6 +44,8 @@ export class KeptPlantings implements Plantings {
         stage: change.stage,
         since: change.since,
         hardened: 'hardened' in change ? hardenedRow(change.hardened) : undefined,
+        sown: cleared(change, 'sown', change.sown),
+        set_out: cleared(change, 'setOut', change.setOut),
       }))
       .where('id', '=', plantingId)
       .where('bed_id', 'in', ownBeds(this.#db, memberId))
@@ -85,6 +78,22 @@ export class KeptPlantings implements Plantings {
 }
 
 const ownBeds = (db: Db, memberId: string) => db.selectFrom('bed').select('id').where('member_id', '=', memberId);
+
+export function plantingRow(bedId: string, facts: PlantingFacts, position: number): PlantingRow {
+  return {
+    id: newId(),
+    bed_id: bedId,
+    crop: facts.crop,
+    stage: facts.stage,
+    since: facts.since,
+    hardened: hardenedRow(facts.hardened),
+    hardening_fraction: null,
+    hardening_ms: null,
+    position,
+    sown: facts.sown ?? null,
+    set_out: facts.setOut ?? null,
+  };
+}
 
 function hardenedRow(hardened: boolean | undefined): 0 | 1 | null {
   return hardened === undefined ? null : flag(hardened);

@@ -33,6 +33,9 @@ export interface PlantingFacts {
   readonly since: string;
   /** As the grower says; undefined: not said. */
   readonly hardened: boolean | undefined;
+  /** Local dates, where the grower tells them; the calendar counts from the earlier step. */
+  readonly sown?: string | undefined;
+  readonly setOut?: string | undefined;
 }
 
 export interface Planting extends PlantingFacts {
@@ -48,7 +51,8 @@ export interface Hardening {
 
 /** Every method sees only the beds of the member it is asked for. */
 export interface Beds {
-  add(memberId: string, facts: BedFacts, now: Date): Promise<Bed>;
+  /** With what grows in it, whole or not at all. */
+  add(memberId: string, facts: BedFacts, now: Date, plantings?: readonly PlantingFacts[]): Promise<Bed>;
   /** By age; all sites where none is named. */
   list(memberId: string, siteId?: string): Promise<readonly Bed[]>;
   find(memberId: string, bedId: string): Promise<Bed | undefined>;

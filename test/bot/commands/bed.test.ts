@@ -18,7 +18,9 @@ describe('bed add', () => {
     expect(reply.private).toBe(true);
     expect(wordsOf(reply)).toContain('Spinach (grown, hardened) and mache (grown, hardened).');
     expect(wordsOf(reply)).toContain('Covers: a cold frame over row cover.');
-    expect(wordsOf(reply)).toContain('Frame 3 × 6 ft, 14 in at the back, 8 in in front, straw-bale walls.');
+    expect(wordsOf(reply)).toContain(
+      'Frame 3 × 6 ft, 14 in at the back, 8 in in front, facing south, straw-bale walls.',
+    );
     expect(wordsOf(reply)).toContain('Dry soil, mulched with straw or leaves.');
     const [bed] = await beds();
     expect(bed).toMatchObject({ name: 'Old frame', soil: 'dry', mulch: 'straw', covers: ['cold-frame', 'row-cover'] });
@@ -33,7 +35,7 @@ describe('bed add', () => {
   test('says which frame it assumes where none is described, and keeps none', async () => {
     const reply = await club.say('bed add name:Frame covers:"cold frame"');
     expect(wordsOf(reply)).toContain(
-      'Frame 4 × 8 ft, 12 in at the back, 8 in in front, wooden walls (1½ in) (assumed).',
+      'Frame 4 × 8 ft, 12 in at the back, 8 in in front, facing south, wooden walls (1½ in) (assumed).',
     );
     expect((await beds())[0]?.frame).toBeUndefined();
   });
@@ -43,6 +45,22 @@ describe('bed add', () => {
     await club.say('site set lat:53 lon:-2', brit);
     const reply = await club.say('bed add name:Frame covers:"cold frame" size:"1 x 2" back:40 front:25', brit);
     expect(wordsOf(reply)).toContain('Frame 1 × 2 m, 40 cm at the back, 25 cm in front');
+  });
+
+  test('keeps where a frame faces, and shows it back', async () => {
+    await club.say('bed add name:Frame crop:kale covers:"cold frame" facing:east');
+    expect((await beds())[0]?.frame).toMatchObject({ facingDeg: 90, depthM: 1.22 });
+    const reply = await club.say('bed change bed:Frame facing:"south west"');
+    expect(wordsOf(reply)).toContain('8 in in front, facing south-west, wooden walls (1½ in).');
+    expect((await beds())[0]?.frame).toMatchObject({ facingDeg: 225, depthM: 1.22 });
+  });
+
+  test('keeps the day of sowing or setting out, the latest of that name, and shows it back', async () => {
+    const reply = await club.say('bed add name:Row crop:"spinach, kale" stage:grown sown:"Aug 20"');
+    expect(wordsOf(reply)).toContain('Spinach (grown, sown Aug 20, 2025) and kale (grown, sown Aug 20, 2025).');
+    const plants = await club.say('bed plant bed:Row crop:"lettuce, kale" set-out:"15 Jan"');
+    expect(wordsOf(plants)).toContain('kale (grown, sown Aug 20, 2025, set out Jan 15, 2026)');
+    expect(wordsOf(plants)).toContain('lettuce (set out Jan 15, 2026)');
   });
 
   test('a bed may begin with nothing in it and nothing over it', async () => {
@@ -69,6 +87,10 @@ describe('bed add', () => {
     ['bed add name:q covers:"cold frame" front:"12 cubits"', 'I do not know the unit "cubits"'],
     ['bed add name:q covers:"cold frame" back:5in front:9in', 'no higher than its back'],
     ['bed add name:q covers:"cold frame" walls:paper', 'walls is one of wood, straw-bale, log, concrete or metal.'],
+    ['bed add name:q covers:"cold frame" facing:up', 'facing is one of north, north-east, east,'],
+    ['bed add name:q facing:south', 'size, back, front, facing and walls describe a cold frame'],
+    ['bed add name:q crop:kale sown:lately', 'I cannot read "lately" as a day; write it like Oct 12 or 12 October.'],
+    ['bed add name:q crop:kale set-out:31/31', 'I cannot read "31/31" as a day'],
     ['bed add name:q site:Moon', 'You have no site called "Moon"'],
     [
       `bed add name:q crop:"${'spinach, kale, leek, parsnip, tatsoi, mizuna, chard, arugula, cabbage, celery, '.repeat(2)}beet, carrot, fennel, garlic, onion, pea, radish, tomato, turnip, endive, lettuce, cilantro"`,

@@ -33,6 +33,17 @@ describe('site set', () => {
     expect(wordsOf(reply)).toContain('The sun does not set there at this time of the year.');
   });
 
+  test('keeps what hides the sun, shows it back, and takes it away again', async () => {
+    const reply = await club.say('site set lat:43 lon:-76 horizon:"S 10, south-west 35°"');
+    expect(wordsOf(reply)).toContain('The sun is hidden up to 10° in the south and 35° in the south-west.');
+    expect((await club.store.sites.list('anna'))[0]?.horizonDeg).toEqual([0, 0, 0, 0, 10, 35, 0, 0]);
+    const even = await club.say('site change site:Home horizon:15');
+    expect(wordsOf(even)).toContain('The sun is hidden up to 15° all round.');
+    const open = await club.say('site change site:Home horizon:open');
+    expect(wordsOf(open)).not.toContain('hidden');
+    expect((await club.store.sites.list('anna'))[0]?.horizonDeg).toEqual([]);
+  });
+
   test('takes a bare height in the units of the reader', async () => {
     await club.say('site set lat:43 lon:-76 height:490');
     await club.say('site set lat:53 lon:-2 height:150', { member: 'ben', locale: 'en-GB' });
@@ -50,6 +61,9 @@ describe('site set', () => {
     ['site set lat:43 lon:-76 height:9000m', 'A garden lies between −430 m'],
     ['site set lat:43 lon:-76 height:high', 'I cannot read "high" as a length'],
     ['site set lat:43 lon:-76 exposure:roof', 'The exposure is one of open, sheltered, hollow, ridge or wall.'],
+    ['site set lat:43 lon:-76 horizon:trees', 'I cannot read "trees" as a horizon; write degrees by direction'],
+    ['site set lat:43 lon:-76 horizon:"up 10"', '"up" is no direction; write degrees by direction'],
+    ['site set lat:43 lon:-76 horizon:"S 95"', 'What hides the sun in the south is 0 to 85° high'],
     ['site set lat:43 lon:-76 name:***', 'Give a site a name'],
     [`site set lat:${'4'.repeat(400)} lon:3`, 'That is too long'],
   ])('%s is refused with what would be right', async (line, words) => {
@@ -90,7 +104,7 @@ describe('site change, default, list and remove', () => {
   });
 
   test.each([
-    ['site change', 'Say what to change: name, lat and lon, height or exposure.'],
+    ['site change', 'Say what to change: name, lat and lon, height, exposure or horizon.'],
     ['site change lon:4', 'Give lat with lon'],
     ['site change lat:4', 'I need a latitude and a longitude'],
     ['site change lat:95 lon:3', 'Latitude 95 is off the globe'],

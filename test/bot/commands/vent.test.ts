@@ -39,6 +39,20 @@ describe('vent', () => {
     for (const line of lines) expect(line).toMatch(/^(Cold frame|Tunnel) \(.+\): highest \d+ °F near \d+:[03]0 [ap]m/);
   });
 
+  test('counts what hides the sun, and where a frame faces', async () => {
+    await club.say(HOME);
+    await club.say('bed add name:Frame crop:spinach covers:"cold frame" back:24in');
+    const highF = async () => Number(/(?:highest|reaches) (\d+) °F/.exec(wordsOf(await club.say('vent')))?.[1]);
+    const south = await highF();
+    await club.say('bed change bed:Frame facing:north');
+    const north = await highF();
+    await club.say('bed change bed:Frame facing:south');
+    await club.say('site change site:Home horizon:"SE 40, S 40, SW 40"');
+    const shaded = await highF();
+    expect(north).toBeLessThan(south);
+    expect(shaded).toBeLessThan(south);
+  });
+
   test('says in the weeks of short days that little opening is needed', async () => {
     await withBeds();
     expect(wordsOf(await club.say('vent'))).toContain('In these weeks of short days little or no opening is needed.');

@@ -44,6 +44,17 @@ describe('winter', () => {
     expect(lines).toContain('No crop for frost: pick before the cold: basil (Row).');
   });
 
+  test('counts from the day of sowing or setting out where it is told', async () => {
+    const now = new Date('2026-10-10T15:00:00Z');
+    await club.say('bed add name:A crop:spinach sown:"Aug 1"', { now });
+    await club.say('bed add name:B crop:spinach sown:"Sep 28"', { now });
+    await club.say('bed add name:C crop:spinach set-out:"Sep 28"', { now });
+    const lines = titled(await club.say('winter', { now }), 'In your beds');
+    expect(lines[0]).toBe('Big enough, to be picked through the winter: spinach (A).');
+    const order = lines.map((line) => /\((.)\)/.exec(line)?.[1]);
+    expect(order).toEqual(['A', 'C', 'B']);
+  });
+
   test('invents no average frosts, and shows those that are given in their place', async () => {
     expect(wordsOf(await club.say('winter'))).toContain('I know no average frosts of your place and invent none');
     const reply = await club.say('winter first-frost:"Oct 12" last-frost:"5 May"');

@@ -16,6 +16,23 @@ describe('a planting', () => {
     );
   });
 
+  test('is reckoned from the day of sowing, else from that of setting out, whatever its stage is called', () => {
+    const slow = CROPS.filter(({ maturityDays = 0 }) => maturityDays > 45);
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...slow),
+        thisCentury,
+        thisCentury,
+        between(-60, 60),
+        (crop, since, day, latitudeDeg) => {
+          const grown = (facts: object) => grownAt(crop, { stage: 'growing', since, ...facts }, latitudeDeg);
+          expect(grown({ sown: day, setOut: since })).toEqual(pickingSizeAt(crop.maturityDays ?? 1, day, latitudeDeg));
+          expect(grown({ setOut: day })).toEqual(grownAt(crop, { stage: 'just-set-out', since: day }, latitudeDeg));
+        },
+      ),
+    );
+  });
+
   test('that is grown is so since then, and what stands for years has no day', () => {
     const since = new Date('2025-10-01T12:00:00Z');
     const [spinach, thyme] = ['spinach', 'thyme'].map((id) => cropById(id));

@@ -89,6 +89,44 @@ export function bedsSpecification(world: World): void {
     expect((await store.beds.list('discord:1')).map((bed) => bed.name)).toEqual(['Frame by the wall']);
   });
 
+  it('gives back a bed with what grows in it, and keeps neither when a planting is refused', async () => {
+    const { store } = world;
+    const { siteId } = await withBed(store, 'discord:1');
+    const kale = {
+      crop: 'kale',
+      stage: 'growing',
+      since: '2026-10-05',
+      hardened: undefined,
+      sown: '2026-08-20',
+    } as const;
+    const leek = { crop: 'leek', stage: 'grown', since: '2026-10-05', hardened: true, setOut: '2026-07-01' } as const;
+    const bed = await store.beds.add('discord:1', bedFacts(siteId, { name: 'Planted' }), minute(1), [kale, leek]);
+    expect(bed.plantings).toMatchObject([kale, leek]);
+    expect(await store.beds.find('discord:1', bed.id)).toEqual(bed);
+    const refused = [kale, { ...leek, crop: 'le\0ek' }];
+    const halved = store.beds.add('discord:1', bedFacts(siteId, { name: 'Half' }), minute(1), refused);
+    await expect(halved).rejects.toMatchObject({ code: 'bad-value' });
+    expect((await store.beds.list('discord:1')).map(({ name }) => name)).toEqual(['Frame by the wall', 'Planted']);
+  });
+
+  it('keeps the days of sowing and setting out until a change names them', async () => {
+    const { store } = world;
+    const { bedId } = await withBed(store, 'discord:1');
+    const facts = {
+      crop: 'kale',
+      stage: 'growing',
+      since: '2026-10-05',
+      hardened: undefined,
+      sown: '2026-08-20',
+    } as const;
+    const kale = await store.plantings.add('discord:1', bedId, facts);
+    expect(kale).toMatchObject({ sown: '2026-08-20', setOut: undefined });
+    const later = await store.plantings.change('discord:1', kale.id, { setOut: '2026-09-12' });
+    expect(later).toEqual({ ...kale, setOut: '2026-09-12' });
+    const cleared = await store.plantings.change('discord:1', kale.id, { sown: undefined });
+    expect(cleared).toEqual({ ...later, sown: undefined });
+  });
+
   it('keeps plantings in the order in which they were set', async () => {
     const { store } = world;
     const { bedId } = await withBed(store, 'discord:1');
