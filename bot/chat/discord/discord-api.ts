@@ -1,4 +1,4 @@
-import { type RawFile, REST, RequestMethod, type RouteLike } from 'discord.js';
+import { DefaultRestOptions, type RawFile, REST, type RESTOptions, RequestMethod, type RouteLike } from 'discord.js';
 import { type BackOff, waited, waitMs } from './back-off.ts';
 import { type DiscordError, discordError } from './discord-error.ts';
 
@@ -52,6 +52,7 @@ export class DiscordApi {
       retries: 0,
       timeout: USUAL_WITHIN_MS,
       rejectOnRateLimit: ({ retryAfter }) => retryAfter > LONGEST_RATE_WAIT_MS,
+      makeRequest: requestInBytes,
     }).setToken(options.token);
     this.#onTokenRefused = options.onTokenRefused;
   }
@@ -99,3 +100,14 @@ export class DiscordApi {
     this.#onTokenRefused();
   }
 }
+
+/**
+ * The library and we bring an undici each, and both send through whichever was loaded first. Only one of them reads forms; bytes they
+ * both send.
+ */
+const requestInBytes: RESTOptions['makeRequest'] = async (url, init) => {
+  if (!(init.body instanceof FormData)) return DefaultRestOptions.makeRequest(url, init);
+  const form = new Response(init.body);
+  const headers = { ...init.headers, 'content-type': form.headers.get('content-type') ?? '' };
+  return DefaultRestOptions.makeRequest(url, { ...init, headers, body: await form.arrayBuffer() });
+};
