@@ -3,6 +3,7 @@ import { benchDiscord } from './discord.ts';
 import { benchForecast } from './forecast.ts';
 import { benchFuzz } from './fuzz.ts';
 import { benchLanguage } from './language.ts';
+import { benchLearning } from './learning.ts';
 import { benchMemory } from './memory.ts';
 import { benchProgram } from './program.ts';
 import type { Row } from './row.ts';
@@ -13,6 +14,7 @@ import { benchStore } from './store.ts';
 const SECTIONS: Readonly<Record<string, () => readonly Row[] | Promise<readonly Row[]>>> = {
   language: benchLanguage,
   ask: benchAsk,
+  learning: benchLearning,
   forecast: benchForecast,
   store: benchStore,
   discord: benchDiscord,
@@ -21,6 +23,9 @@ const SECTIONS: Readonly<Record<string, () => readonly Row[] | Promise<readonly 
   memory: benchMemory,
   fuzz: benchFuzz,
 };
+
+/** The longest names are those of `learning`. */
+const NAME_WIDTH = 68;
 
 const words = process.argv.slice(2);
 const json = words.includes('--json');
@@ -38,5 +43,5 @@ for (const [name, section] of Object.entries(SECTIONS)) {
 
 function lineOf({ name, value, unit, ratio }: Row): string {
   const shown = value >= 100 ? value.toFixed(0) : value.toPrecision(3);
-  return `  ${name.padEnd(44)} ${shown.padStart(9)} ${unit}${ratio === undefined ? '' : `   (${ratio.toFixed(2)} times)`}`;
+  return `  ${name.padEnd(NAME_WIDTH)} ${shown.padStart(9)} ${unit}${ratio === undefined ? '' : `   (${ratio.toFixed(2)} times)`}`;
 }

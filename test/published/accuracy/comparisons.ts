@@ -13,6 +13,7 @@ import { secondOpinionComparisons } from './second-opinion.ts';
 import { sunComparisons } from './sun.ts';
 import { tenHourComparison } from './ten-hour-days.ts';
 import { tradeFactComparisons } from './trade-facts.ts';
+import { trialComparisons } from './trials.ts';
 import { FROST_BELOW_C, winterGainComparison } from './winter-gains.ts';
 import { winterNights } from './winters.ts';
 import { workedComparisons } from './worked.ts';
@@ -21,6 +22,7 @@ import { workedComparisons } from './worked.ts';
 export function comparisons(): readonly Comparison[] {
   return [
     ...coverGainComparisons(),
+    ...trialComparisons(),
     winterGainComparison(winterNights(['high-tunnel'], FROST_BELOW_C)),
     ...limitComparisons(),
     dayRiseComparison(),

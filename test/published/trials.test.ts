@@ -1,0 +1,49 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { parse } from 'csv-parse/sync';
+import { describe, expect, test } from 'vitest';
+import { isWithin } from './accuracy/comparison.ts';
+import { TRIAL_ROWS, trialComparisons } from './accuracy/trials.ts';
+
+const COMPILATION = new URL('../../../shared/reference/trials.csv', import.meta.url);
+const README = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+
+/** The rows themselves are held against the model with all others, in accuracy.test.ts. */
+describe('lows measured under covers', () => {
+  test('are all accounted for: every pair of lows is compared, every other row says why not', () => {
+    for (const { id, insideMinC, outsideMinC, compared, notCompared } of TRIAL_ROWS) {
+      expect([id, (compared === undefined) !== (notCompared === undefined)]).toEqual([id, true]);
+      if (compared !== undefined) expect([id, insideMinC === null || outsideMinC === null]).toEqual([id, false]);
+    }
+    const pairs = TRIAL_ROWS.filter(({ insideMinC, outsideMinC }) => insideMinC !== null && outsideMinC !== null);
+    // A glass house heated by the dwelling, and one within another.
+    expect(pairs.filter(({ compared }) => compared === undefined).map(({ id }) => id)).toEqual(['T044', 'T062']);
+  });
+
+  test('fall within the range told as often as the README says', () => {
+    const rows = trialComparisons().flatMap((comparison) => comparison.rows);
+    expect(README).toContain(`The range held ${rows.filter(isWithin).length} of ${rows.length} measured lows`);
+  });
+
+  test('stand as the compilation has them, row by row', (context) => {
+    if (!existsSync(COMPILATION)) context.skip('the compilation of trials is not at hand');
+    const printed: Record<string, string>[] = parse(readFileSync(COMPILATION), { columns: true });
+    const cell = (value: string | undefined) => (value === '' || value === undefined ? null : Number(value));
+    expect(
+      TRIAL_ROWS.map(({ id, coverStack, source, outsideMinC, insideMinC }) => [
+        id,
+        coverStack,
+        source,
+        outsideMinC,
+        insideMinC,
+      ]),
+    ).toEqual(
+      printed.map((row) => [
+        row['id'],
+        row['cover_stack'],
+        row['source'],
+        cell(row['outside_min_c']),
+        cell(row['inside_min_c']),
+      ]),
+    );
+  });
+});
