@@ -87,7 +87,7 @@ async function openServices(
   return {
     clock,
     log,
-    allowance: new Allowance(ALLOWANCE.most, ALLOWANCE.refillMs),
+    allowance: new Allowance(door.kind === 'terminal' ? Number.POSITIVE_INFINITY : ALLOWANCE.most, ALLOWANCE.refillMs),
     store: watch.store(store, clock),
     ...(forecasts && { forecasts }),
   };

@@ -50,6 +50,11 @@ function withOptions(
   action: Action,
   words: readonly string[],
 ): TypedLine {
+  const stray = strayOption(words, action);
+  if (stray !== undefined) {
+    const names = action.options.map((option) => `${option.name}:`);
+    return { ok: false, problem: `"${stray}" is no option here; there are ${names.join(' ')}.` };
+  }
   const { options, loose } = sorted(words, action);
   if (loose.length === 0) return { ok: true, value: { ...named, options } };
   const free = action.options.find((option) => option.kind === 'text' && options[option.name] === undefined);
@@ -61,6 +66,14 @@ function withOptions(
     };
   }
   return { ok: true, value: { ...named, options: { ...options, [free.name]: loose.join(' ') } } };
+}
+
+/** A word that looks like an option and is none; what a single free text holds is the asker's own. */
+function strayOption(words: readonly string[], { options }: Action): string | undefined {
+  const [only, ...others] = options;
+  if (only === undefined || (others.length === 0 && only.choices === undefined)) return undefined;
+  const names = words.flatMap((word) => /^([a-z][a-z-]*:)(?!\/\/)/i.exec(word)?.[1] ?? []);
+  return names.find((name) => !options.some((option) => `${option.name}:` === name.toLowerCase()));
 }
 
 /** Words by the option they follow; words before the first named option stand loose. */

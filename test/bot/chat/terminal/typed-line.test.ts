@@ -56,6 +56,17 @@ test('a question that happens to begin with a command word is still a question',
   expect(read('bed in the corner, will it freeze?')).toMatchObject({ value: { command: 'ask' } });
 });
 
+test('an option that there is not is named, never taken into another', () => {
+  expect(read('check crop:kale lowest:14F')).toEqual({
+    ok: false,
+    problem: '"lowest:" is no option here; there are crop: low: covers:.',
+  });
+});
+
+test('a question may hold a colon', () => {
+  expect(read('ask tonight: will my kale live?')).toMatchObject({ ok: true });
+});
+
 test('a word that belongs nowhere is named', () => {
   expect(read('tonight please')).toMatchObject({ ok: false });
 });
