@@ -48,6 +48,8 @@ export interface PlantedCrop {
   readonly stage: DatedPlanting['stage'];
   /** Absent for what stands for years. */
   readonly grown: Date | undefined;
+  /** Nobody told when it was sown or set out: it counts as half grown. */
+  readonly isGuessed: boolean;
 }
 
 /** The winter in which an instant lies or the next to come, for what is usually sown for it and for what is planted. */
@@ -69,9 +71,10 @@ export function winterPlan(
     sowings: sowings.toSorted((a, b) => sowByMs(a) - sowByMs(b)),
     plantings: planted.flatMap(({ bedName, cropId, ...facts }) => {
       const crop = cropById(cropId);
-      return crop === undefined
-        ? []
-        : [{ bedName, crop, stage: facts.stage, grown: grownAt(crop, facts, latitudeDeg) }];
+      if (crop === undefined) return [];
+      const grown = grownAt(crop, facts, latitudeDeg);
+      const isGuessed = facts.stage === 'growing' && facts.sown === undefined && facts.setOut === undefined;
+      return [{ bedName, crop, stage: facts.stage, grown, isGuessed: isGuessed && grown !== undefined }];
     }),
   };
 }

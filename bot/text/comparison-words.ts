@@ -1,8 +1,8 @@
-import { COVERS, WALLS } from '../../rules/index.ts';
+import { type BedVerdict, COVERS, WALLS } from '../../rules/index.ts';
 import type { ComparedFrame, ComparedNight, ComparedStack } from '../outlook/comparison.ts';
 import { shortStack, verdictPhrase } from './night-words.ts';
 import { capitalised, list } from './phrases.ts';
-import type { Reader } from './reader.ts';
+import { cropWord, type Reader } from './reader.ts';
 import { difference, temperature } from './units.ts';
 
 /** Leaves that differ by less are as warm as each other: the model is not finer. [K] */
@@ -44,9 +44,18 @@ export function stackLine(stack: ComparedStack, nights: readonly ComparedNight[]
   const { keys, verdict, lightFraction, effort } = stack;
   const light =
     lightFraction >= FULL_LIGHT_FRACTION ? '' : ` By day ${Math.round(lightFraction * 100)} % of the light.`;
-  const crops =
-    verdict === undefined ? '' : ` ${capitalised(list(verdict.plantings.map((each) => verdictPhrase(each, reader))))}.`;
+  const crops = verdict === undefined ? '' : ` ${capitalised(cropsWords(verdict, reader))}.`;
   return `${capitalised(shortStack(keys, reader))}: leaf low ${lowsWords(stack.leafLowsC, nights, reader)}.${crops}${light}${effortWords(effort)}`;
+}
+
+/** "lettuce leaf burn (odds about even), and kale and mache hold". */
+function cropsWords({ plantings }: BedVerdict, reader: Reader): string {
+  const holding = plantings.filter(({ verdict }) => verdict === 'holds');
+  if (holding.length === plantings.length && holding.length > 1) return 'all crops hold';
+  const hurt = plantings.filter(({ verdict }) => verdict !== 'holds').map((each) => verdictPhrase(each, reader));
+  const names = list(holding.map(({ planting }) => cropWord(planting.crop, reader)));
+  const held = holding.length === 0 ? [] : [`${names} ${holding.length === 1 ? 'holds' : 'hold'}`];
+  return [...hurt, ...held].join('; ');
 }
 
 function lowsWords(lowsC: readonly number[], nights: readonly ComparedNight[], reader: Reader): string {

@@ -21,6 +21,15 @@ export function noteLines(notes: readonly NightNote[], reader: Reader): string[]
   return notes.flatMap((note) => noteLine(note, reader) ?? []);
 }
 
+/** As {@link noteLines}, where it is the day that is told: there a clear sky is the hot side. */
+export function dayNoteLines(notes: readonly NightNote[], reader: Reader): string[] {
+  return notes.flatMap((note) =>
+    note.code === 'cloud-assumed-clear' ? CLOUDLESS_DAY : (noteLine(note, reader) ?? []),
+  );
+}
+
+const CLOUDLESS_DAY = 'The forecast tells no cloud for some hours: reckoned as clear, the sunny side.';
+
 function noteLine(note: NightNote, { units }: Reader): string | undefined {
   switch (note.code) {
     case 'old-forecast':

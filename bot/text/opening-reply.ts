@@ -1,7 +1,7 @@
 import { CAUTIONS, type CautionKey, darkWeeks } from '../../rules/index.ts';
 import type { Reply, Section } from '../chat/reply.ts';
 import type { BedOpening, OpeningPlan } from '../outlook/opening-plan.ts';
-import { forecastLine, noteLines } from './forecast-words.ts';
+import { dayNoteLines, forecastLine } from './forecast-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
 import { shortCover } from './night-words.ts';
 import {
@@ -41,7 +41,7 @@ export function closingReply({ plan, reader, now, dayWords }: OpeningTelling): R
     sections: [
       { lines: [...lines, 'The last sun then still warms the soil under the covers.'] },
       { title: HARM_TITLE, lines: harms(plan, reader) },
-      { lines: [forecastLine(plan.forecast, now), ...noteLines(plan.weather.notes, reader)] },
+      { lines: [forecastLine(plan.forecast, now), ...dayNoteLines(plan.weather.notes, reader)] },
     ].filter((section) => section.lines.length > 0),
     credits: plan.forecast.credits,
     private: true,
@@ -58,7 +58,7 @@ export function pickingReply({ plan, reader, now, dayWords }: OpeningTelling): R
     headline: `${plan.garden.name}: ${others.length > 0 ? `when to pick ${dayWords}, by bed.` : pickHeadline(only, dayWords)}`,
     sections: [
       { lines },
-      { lines: [forecastLine(plan.forecast, now), ...noteLines(plan.weather.notes, reader)] },
+      { lines: [forecastLine(plan.forecast, now), ...dayNoteLines(plan.weather.notes, reader)] },
     ].filter((section) => section.lines.length > 0),
     cautions: cautionsOf(plan).map((key) => CAUTIONS[key].text),
     credits: plan.forecast.credits,
@@ -85,7 +85,7 @@ export function openingReply(telling: OpeningTelling): Reply {
     { title: 'Leave shut', lines: shutLines(plan, day) },
     { title: 'Pick, once thawed', lines: pickLines(plan, day) },
     { lines: shortDayLines(plan) },
-    { lines: [forecastLine(plan.forecast, now), ...noteLines(plan.weather.notes, reader)] },
+    { lines: [forecastLine(plan.forecast, now), ...dayNoteLines(plan.weather.notes, reader)] },
   ];
   return {
     headline: headline(telling, day),
@@ -131,12 +131,14 @@ function harms({ beds, harmful, garden }: OpeningPlan, reader: Reader): readonly
 }
 
 function openLines({ beds }: OpeningPlan, day: DayReader): string[] {
-  return beds.flatMap((bed) => {
+  const opened = beds.flatMap((bed) => {
     const advice = openingOf(bed);
     const limit = bed.day.opening?.limit;
     if (advice === undefined || limit === undefined) return [];
-    return `${bedLabel(bed, day)}: ${openingWords(bed, advice, day)}. ${shutWords(advice, day)}${limitWords(limit, bed, day)}`;
+    const words = `${openingWords(bed, advice, day)}. ${shutWords(advice, day)}${limitWords(limit, advice, bed, day)}`;
+    return { openAt: advice.openAt, line: `${bedLabel(bed, day)}: ${words}` };
   });
+  return opened.toSorted((a, b) => a.openAt.getTime() - b.openAt.getTime()).map(({ line }) => line);
 }
 
 function takeOffLines({ beds, day: { shutBy } }: OpeningPlan, day: DayReader): string[] {
@@ -150,9 +152,15 @@ function takeOffLines({ beds, day: { shutBy } }: OpeningPlan, day: DayReader): s
 
 function shutLines({ beds }: OpeningPlan, day: DayReader): string[] {
   return beds.flatMap((bed) => {
-    const opening = bed.day.opening;
-    if (opening === undefined || opening.advice.kind !== 'stay-shut') return [];
-    return `${bedLabel(bed, day)}: ${highWords(opening.advice, day)}${nearLimitWords(opening, day)}.`;
+    const { opening, leftOn = [] } = bed.day;
+    const isShut = opening?.advice.kind === 'stay-shut';
+    const words = [
+      ...(isShut ? [`${highWords(opening.advice, day)}${nearLimitWords(opening, day)}`] : []),
+      ...(leftOn.length > 0
+        ? [`${list(leftOn.map((key) => `the ${shortCover(key, day)}`))} may stay on, it freezes all day`]
+        : []),
+    ];
+    return words.length === 0 ? [] : `${bedLabel(bed, day)}: ${words.join('; ')}.`;
   });
 }
 
@@ -160,8 +168,10 @@ function shutLines({ beds }: OpeningPlan, day: DayReader): string[] {
 const NEAR_LIMIT_K = 6;
 
 function nearLimitWords({ advice, limit }: NonNullable<BedOpening['day']['opening']>, { units }: Reader): string {
-  const isNear = advice.shut.thermometerHigh.valueC > limit.limitC - NEAR_LIMIT_K;
-  return isNear ? `; open it should a thermometer inside pass ${temperature(limit.limitC, units)}` : '';
+  const highC = advice.shut.thermometerHigh.valueC;
+  const words = temperature(limit.limitC, units);
+  if (highC > limit.limitC) return `, hardly above ${words}: not worth opening for`;
+  return highC > limit.limitC - NEAR_LIMIT_K ? `; open it should a thermometer inside pass ${words}` : '';
 }
 
 /** Beds by what is told of picking in them. Roots are dug, not picked frozen. */
@@ -181,15 +191,19 @@ function pickLines(plan: OpeningPlan, day: DayReader): string[] {
   return [...names].map(([words, of]) => `${list(of)}: ${words}.`);
 }
 
+/** A shut bed that stays colder tempts nobody to open it (judgement). [°C] */
+const MILD_C = 10;
+
 /** In the dark weeks a shut frame is the rule; a grower who has just begun wonders. */
 function shortDayLines({ beds, day, garden }: OpeningPlan): string[] {
   const shut = beds.some((bed) => bed.day.opening?.advice.kind === 'stay-shut');
   if (beds.some(isOpened) || !shut) return [];
   const weeks = darkWeeks(day.sunrise, garden.latitudeDeg, garden.longitudeDeg);
   const isShort = weeks !== undefined && day.sunrise >= weeks.firstDay && day.sunrise <= weeks.lastDay;
-  return isShort
-    ? ['In these weeks of short days little or no opening is needed. A crack on a still, sunny day does no harm.']
-    : [];
+  if (!isShort) return [];
+  const highsC = beds.flatMap((bed) => bed.day.opening?.advice.shut.thermometerHigh.valueC ?? []);
+  const crack = Math.max(...highsC) > MILD_C ? ' A crack on a still, sunny day does no harm.' : '';
+  return [`In these weeks of short days little or no opening is needed.${crack}`];
 }
 
 function cautionsOf({ beds }: OpeningPlan): CautionKey[] {

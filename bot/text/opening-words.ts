@@ -73,13 +73,23 @@ function hour(at: Date, { timeZone, units }: DayReader): string {
   return clockTime(new Date(Math.round(at.getTime() / HALF_HOUR_MS) * HALF_HOUR_MS), timeZone, units === 'us');
 }
 
-/** Why the limit is lower than usual; empty where it is not. */
-export function limitWords({ limitC, because }: OpeningLimit, { plantings }: BedOpening, reader: Reader): string {
-  const limit = temperature(limitC, reader.units);
-  if (because === 'hardening') return ` Kept near ${limit} to keep them hard.`;
+/** An opened bed so much above its limit is no longer near it (judgement). [K] */
+const NEAR_K = 2;
+
+/** Why the limit is lower than usual, and whether it can be kept; empty where it is the usual one. */
+export function limitWords(
+  { limitC, because }: OpeningLimit,
+  { thermometerHigh }: Opened,
+  { plantings }: BedOpening,
+  reader: Reader,
+): string {
   if (because === 'usual') return '';
   const crops = plantings.flatMap(({ crop }) => (crop.ventAboveC?.tempC === limitC ? [cropWord(crop, reader)] : []));
-  return ` ${list(crops)} wilts under cover above ${limit}.`.replace(/^ ./, (start) => start.toUpperCase());
+  const why = because === 'hardening' ? 'to keep them hard' : `for the ${list(crops)}`;
+  const limit = temperature(limitC, reader.units);
+  return thermometerHigh.valueC <= limitC + NEAR_K
+    ? ` Kept near ${limit} ${why}.`
+    : ` Opened at ${limit} ${why}; it still gets to ${temperature(thermometerHigh.valueC, reader.units)}.`;
 }
 
 /** "Frame by the shed (spinach, three quarters hardened)". */

@@ -191,6 +191,9 @@ function methodLines({ frosts, plan }: WinterTelling): string[] {
       : [];
   return [
     'Days from the seed packet, each counted by its share of full light through one cover, and two weeks more for the cold (extension consensus: 10 to 21 days). Good to a week either way; a warm autumn is kinder.',
+    ...(plan.plantings.some(({ isGuessed }) => isGuessed)
+      ? ['What is growing without a day counts as half grown; tell the day with sown or set-out in /bed plant.']
+      : []),
     ...unknown,
   ];
 }

@@ -2,11 +2,14 @@ import type { CoverKey, FrameBuild } from '../covers/cover-key.ts';
 import type { UnsoundOrder } from '../covers/cover-order.ts';
 import { coverStack, type SoundStack } from '../covers/cover-stack.ts';
 import { commonFrame } from '../covers/frame.ts';
+import type { BedLearning } from '../learning/bed-history.ts';
+import { learnedRun } from '../learning/learned-night.ts';
 import type { BedAsLaid } from '../night/bed-night.ts';
 import type { CoverStack, NightInput, NightSite, WeatherSeries } from '../night/night-input.ts';
 import { type NightRun, nightRun } from '../night/night-run.ts';
 import type { SoilStart } from '../night/soil-start.ts';
 import { soilOf } from '../night/soil-table.ts';
+import { windowHigh } from '../night/window-summary.ts';
 import type { Planting } from '../outlook/bed-verdict.ts';
 import { type PreparedWeather, preparedWeather } from '../sky/prepared-weather.ts';
 import type { DaySpan } from './day-span.ts';
@@ -19,6 +22,8 @@ const HOUR_MS = 3_600_000;
 const DAY_MS = 24 * HOUR_MS;
 /** Blankets come off an hour after sunrise, when the sun has reached them (common practice). */
 const UNCOVER_AFTER_SUNRISE_MS = HOUR_MS;
+/** Without warmth to be had a blanket loses more than the light is worth (judgement). [°C] */
+const WORTH_UNCOVERING_ABOVE_C = 0;
 /** The day's runs begin this long before sunrise: the light parts start in steady state. */
 const BEFORE_SUNRISE_MS = HOUR_MS;
 
@@ -37,6 +42,8 @@ export interface BedDayInput {
   readonly bed: BedAsLaid;
   /** What grows there: limits and hardness decide when to open. */
   readonly plantings: readonly Planting[];
+  /** What the bed's readings have taught of its nights: it decides when leaves have thawed. */
+  readonly learned?: BedLearning;
   /** First instant at which somebody could open; before sunrise counts as sunrise. */
   readonly from: Date;
 }
@@ -48,6 +55,8 @@ export interface BedDay {
   readonly opening?: { readonly openable: Openable; readonly limit: OpeningLimit; readonly advice: OpeningAdvice };
   /** Blankets and the like, to be off from then until shutting time. */
   readonly takenOff?: { readonly keys: readonly CoverKey[]; readonly at: Date };
+  /** Blankets and the like that may stay on: without them it would not get above freezing either. */
+  readonly leftOn?: readonly CoverKey[];
   /** Absent where the night before is not known. */
   readonly pick?: PickTime;
   readonly stack: SoundStack;
@@ -82,7 +91,7 @@ export function sharedDay(site: NightSite, weather: WeatherSeries, day: DaySpan)
  *
  * @remarks
  * The night before is taken with the covers shut as they are named, the day with blankets and the like off from an hour after
- * sunrise. If hardened plants would soften on such a day, the limit is lowered and the day worked out again.
+ * sunrise, also where they may as well stay on. If hardened plants would soften on such a day, the limit is lowered and the day worked out again.
  */
 export function bedDay(input: BedDayInput, shared: SharedDay): BedDay | UnsoundOrder {
   const { day, start, end, prepared } = shared;
@@ -94,15 +103,26 @@ export function bedDay(input: BedDayInput, shared: SharedDay): BedDay | UnsoundO
   const overnight = nightRun(whole, { prepared });
   const opening = openingOf(input, shared, { frame, stack, whole, overnight });
   const off = stack.takenOffByDay;
+  const thaws = windowHigh(overnight, 'thermometerC', uncoverAt, end).valueC > WORTH_UNCOVERING_ABOVE_C;
   return {
     kind: 'day',
     ...(opening && { opening }),
-    ...(off.length > 0 && { takenOff: { keys: off, at: uncoverAt } }),
+    ...(off.length > 0 && (thaws ? { takenOff: { keys: off, at: uncoverAt } } : { leftOn: off })),
     ...(start <= day.sunsetBefore && {
-      pick: pickTime({ run: overnight, nightFrom: day.sunsetBefore, sunrise: day.sunrise, sunset: day.sunset }),
+      pick: pickTime({
+        run: asLearned(overnight, input),
+        nightFrom: day.sunsetBefore,
+        sunrise: day.sunrise,
+        sunset: day.sunset,
+      }),
     }),
     stack,
   };
+}
+
+function asLearned(overnight: NightRun, { learned, bed }: BedDayInput): NightRun {
+  if (learned === undefined) return overnight;
+  return learnedRun(overnight, learned, { covers: bed.covers, ...(bed.frame && { walls: bed.frame.walls }) });
 }
 
 function stackOf(

@@ -35,7 +35,9 @@ export interface PickDay {
  * @see `thawedAt`
  */
 export function pickTime({ run, nightFrom, sunrise, sunset }: PickDay): PickTime {
-  const low = windowLow(run, 'leafC', nightFrom, sunset);
+  // Up to midday: the next frost at dusk is not what the morning thaws from.
+  const midday = new Date((sunrise.getTime() + sunset.getTime()) / 2);
+  const low = windowLow(run, 'leafC', nightFrom, midday);
   const lowIndex = nearestIndex(run, low.at.getTime());
   if (frozenFraction(run.leafC[lowIndex] ?? 0) === 0) return { kind: 'not-frozen' };
   const thawed = thawedAt(run, lowIndex);

@@ -11,6 +11,8 @@ const MARCH = plainDay({
   windMPerS: 1.5,
   soilC: 7,
 });
+/** A dark day far below freezing. */
+const HARD = { date: '2026-01-15', latitudeDeg: 45, lowC: -22, rangeK: 6, windMPerS: 3, soilC: 0 };
 const shared = sharedDay(MARCH.site, MARCH.weather, MARCH.day);
 
 function dayUnder(covers: readonly CoverKey[], more: Partial<BedDayInput> = {}) {
@@ -51,6 +53,15 @@ describe('the day of a bed', () => {
     expect(day.takenOff?.at.getTime()).toBe(MARCH.day.sunrise.getTime() + 3_600_000);
     expect(day.opening?.openable.cover).toBe('cold-frame');
     expect(day.opening?.advice.kind).toBe('open');
+  });
+
+  test('leaves blankets on where it would freeze all day without them', () => {
+    const { weather, ...rest } = plainDay({ ...HARD, cloudFraction: 1 });
+    const input = { weather, site: rest.site, soil: soilAt(0, 2, 1.5), plantings: [], from: rest.day.sunrise };
+    const day = bedDay({ ...input, bed: { covers: ['quilt', 'low-tunnel'] } }, sharedDay(rest.site, weather, rest.day));
+    if (day.kind !== 'day') throw new Error('the covers cannot lie so');
+    expect([day.takenOff, day.leftOn]).toEqual([undefined, ['quilt']]);
+    expect(dayUnder(['quilt', 'low-tunnel']).leftOn).toBeUndefined();
   });
 
   test('is warmer by day for a quilt that kept the night’s warmth', () => {

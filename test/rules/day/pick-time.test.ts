@@ -52,6 +52,16 @@ describe('pick time', () => {
     expect(pick.kind).toBe('thawed');
   });
 
+  test('is not put off by an evening that is colder than the night before', () => {
+    const plain = plainDay({ ...facts, lowC: -4 });
+    const { weather, day } = plain;
+    const duskStep = (day.sunset.getTime() - weather.first.getTime()) / 3_600_000 - 2;
+    const screenC = weather.screenC.map((value, step) => (step < duskStep ? value : value - 12));
+    const { pick, run } = picked({ ...plain, weather: { ...weather, screenC } }, ['row-cover-medium', 'hoops']);
+    expect(valueAtC(run, 'leafC', day.sunset)).toBeLessThan(valueAtC(run, 'leafC', day.sunrise));
+    expect(pick.kind).toBe('thawed');
+  });
+
   test('not today when it stays well below freezing', () => {
     expect(picked(plainDay({ ...facts, lowC: -25, cloudFraction: 1 }), []).pick).toEqual({ kind: 'not-today' });
   });
