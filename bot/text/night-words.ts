@@ -80,12 +80,11 @@ export function layingWords(
     else pieces.push([key]);
   }
   const shed = fromShed ? ' from the shed' : '';
-  return list(
-    pieces.map((piece) => {
-      const words = piece.map((key) => coverWords(key, reader.dialect)).join(' on ');
-      return `${words}${shed}${placeWords(keys, piece, added, reader)}`;
-    }),
-  );
+  const texts = pieces.map((piece) => {
+    const words = piece.map((key) => coverWords(key, reader.dialect)).join(' on ');
+    return `${words}${shed}${placeWords(keys, piece, added, reader)}`;
+  });
+  return list(texts.map((text, index) => (texts.indexOf(text) < index ? 'another on that' : text)));
 }
 
 /** " over the row cover", " under the cold frame", or " over it" for a bare bed. */
