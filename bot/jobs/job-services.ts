@@ -3,6 +3,7 @@ import type { ChannelPoster } from '../chat/channel-poster.ts';
 import type { Reply } from '../chat/reply.ts';
 import type { Clock } from '../clock.ts';
 import type { ForecastDesk, HourlyForecast } from '../forecast/forecast.ts';
+import type { StoredSite } from '../outlook/stored-garden.ts';
 import type { Garden } from '../store/port/channels.ts';
 import type { Store } from '../store/store.ts';
 
@@ -19,7 +20,7 @@ export interface JobServices {
 
 /** A garden and the forecast of its day. */
 export interface GardenDay {
-  readonly garden: Garden;
+  readonly garden: Garden & Pick<StoredSite, 'learned'>;
   readonly forecast: HourlyForecast;
 }
 

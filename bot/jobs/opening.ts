@@ -1,4 +1,5 @@
 import { OPENING_LIMIT_C } from '../../rules/index.ts';
+import { learnedSite } from '../learning/learned-site.ts';
 import type { Garden } from '../store/port/channels.ts';
 import type { Claim } from '../store/port/deliveries.ts';
 import { clubOpeningUnknown } from '../text/club-opening.ts';
@@ -29,7 +30,7 @@ export async function openingPost(claim: Claim, now: Date, services: JobServices
   if (opening === undefined || !channel.morningPost) return NOTHING;
   const gardens = await store.channels.gardens(channel.id);
   const planted = gardens.filter(hasCrops);
-  const days = await gardenDays(planted, claim, now, world);
+  const days = await gardenDays(planted, claim, now, { ...world, store });
   const to = { kind: 'channel', channelId: channel.id } as const;
   if (days.length === 0 && planted.length > 0) {
     const waitUntil = new Date(claim.giveUpAt.getTime() - NOTICE_BEFORE_END_MIN * MS_PER_MIN);
@@ -52,13 +53,15 @@ async function gardenDays(
   gardens: readonly Garden[],
   { night: name }: Claim,
   now: Date,
-  { nights, cells }: OpeningWorld,
+  { nights, cells, isolated, store }: OpeningWorld & Pick<JobServices, 'store'>,
 ): Promise<readonly GardenDay[]> {
   const days: GardenDay[] = [];
   for (const garden of gardens) {
     const night = nights.nightOf(garden, name);
     const known = night && (await cells.known(cellOf(garden.site), { night, name, now }));
-    if (known?.kind === 'known') days.push({ garden, forecast: known.forecast });
+    if (known?.kind !== 'known') continue;
+    const learned = await isolated(() => learnedSite(store, garden, now));
+    days.push({ garden: { ...garden, ...(learned && { learned }) }, forecast: known.forecast });
   }
   return days;
 }

@@ -83,7 +83,7 @@ interface Bench {
 /** Undefined where a kept bed has covers that cannot lie so. */
 function bedOpening(bed: GardenBed, bench: Bench, harmful: HarmfulWeather): BedOpening | undefined {
   const { site, weather, soil, shared, from } = bench;
-  const { covers, frame, soilKind, mulch } = bed;
+  const { covers, frame, soilKind, mulch, learned } = bed;
   const plantings = bed.plantings.flatMap(followed);
   const laid = {
     covers,
@@ -92,7 +92,15 @@ function bedOpening(bed: GardenBed, bench: Bench, harmful: HarmfulWeather): BedO
     ...(soilKind && { soilKind }),
     ...(mulch && { mulch }),
   };
-  const input = { site, weather: weather.series, soil: soil.under(covers), bed: laid, plantings, from };
+  const input = {
+    site,
+    weather: weather.series,
+    soil: soil.under(covers),
+    bed: laid,
+    plantings,
+    from,
+    ...(learned && { learned }),
+  };
   const day = bedDay(input, shared);
   if (day.kind !== 'day') return undefined;
   return { bed, plantings, day, harms: weatherHarms(covers, harmful, site.shelterFraction) };

@@ -29,7 +29,11 @@ export function siteLine({ belief, outsideNights }: BedLearning, reader: Reader)
 }
 
 /** "Long tunnel: your low tunnel has run 1.5 °C warmer than the book, from 9 nights." */
-export function bedLine({ name, covers }: GardenBed, learned: BedLearning, reader: Reader): string | undefined {
+export function bedLine(
+  { name, covers }: Pick<GardenBed, 'name' | 'covers'>,
+  learned: BedLearning,
+  reader: Reader,
+): string | undefined {
   const { belief, underCoverNights } = learned;
   if (underCoverNights === 0) return undefined;
   const outermost = covers.find(isCover);

@@ -2,6 +2,8 @@ import type { BedNight } from '../night/bed-night.ts';
 import type { BookNight } from '../night/book-night.ts';
 import type { NightRun } from '../night/night-run.ts';
 import type { Spread, SpreadPart } from '../night/spread.ts';
+import { spreadGroup } from '../night/spread.ts';
+import { SPREADS } from '../night/spread-table.ts';
 import { frozenFraction, thawedAt } from '../night/thaw.ts';
 import { type BedLearning, underStack } from './bed-history.ts';
 import { learnedCoverShift, learnedOutsideShift, learnedShift } from './bed-learning.ts';
@@ -50,6 +52,21 @@ export function learnedNight(night: BedNight, learned: BedLearning, laid: LaidCo
     run,
     book,
   };
+}
+
+/**
+ * A run moved by what the bed's readings have taught of its nights.
+ *
+ * @param run - As computed.
+ * @param learned - From the readings of the bed.
+ * @param laid - The stack of the run.
+ *
+ * @remarks Lows teach nothing of the sun: of a day only the morning is to be read from it, until leaves have thawed.
+ */
+export function learnedRun(run: NightRun, learned: BedLearning, laid: LaidCovers): NightRun {
+  const { siteOffsetK, coverOffsetK } = underStack(learned.belief, learned.laid, laid);
+  const { perForecastK } = SPREADS[spreadGroup(laid.covers, laid.walls)];
+  return shiftedRun(run, perForecastK * siteOffsetK + coverOffsetK, siteOffsetK);
 }
 
 /**

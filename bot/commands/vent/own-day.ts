@@ -4,8 +4,8 @@ import { curvePicture } from '../../charts/pictures.ts';
 import type { Picture, Reply } from '../../chat/reply.ts';
 import { PlainProblem } from '../../errors.ts';
 import type { ForecastWish } from '../../forecast/forecast.ts';
+import { learnedGarden } from '../../learning/learned-site.ts';
 import { dayAfter, nextDay, openingPlan } from '../../outlook/opening-plan.ts';
-import { storedGarden } from '../../outlook/stored-garden.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
 import { type OpeningTelling, openingReply } from '../../text/opening-reply.ts';
@@ -61,7 +61,8 @@ export async function ownDay(
     forecastsOf(services).forecastFor(placeOf(site), now, wishFor(span, site)),
   ]);
   const meant = only === undefined ? [] : beds.filter(only);
-  const garden = storedGarden({ site, beds: meant.length > 0 ? meant : beds, spareCovers: [] });
+  const kept = { site, beds: meant.length > 0 ? meant : beds, spareCovers: [] };
+  const garden = await learnedGarden(store, kept, now);
   const plan = openingPlan(garden, forecast, span, now);
   const isToday = localDay(span.sunset, site.timeZone) === localDay(now, site.timeZone);
   return { plan, reader, now, dayWords: isToday ? 'today' : 'tomorrow', hasBeds: beds.length > 0 };

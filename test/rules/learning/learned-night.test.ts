@@ -2,13 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type BedLearning,
+  bedDay,
   bedLearning,
   bookNight,
   type CoverKey,
   learnedNight,
   learnedOutsideLow,
   type ReadNight,
+  sharedDay,
+  soilAt,
 } from '../../../rules/index.ts';
+import { plainDay } from '../day/arbitrary-day.ts';
 import { frostNight, namedNight } from './arbitrary-bed.ts';
 
 const STACKS: readonly (readonly CoverKey[])[] = [
@@ -103,4 +107,29 @@ test('one reading moves the night by less than it said, however odd', () => {
     }),
     { numRuns: 40 },
   );
+});
+
+describe('the morning after', () => {
+  const { site, weather, day } = plainDay({
+    ...{ date: '2026-02-20', latitudeDeg: 43, lowC: -6, rangeK: 10, cloudFraction: 0.5, windMPerS: 2, soilC: 3 },
+  });
+  const pickAfter = (learned?: BedLearning) => {
+    const found = bedDay(
+      {
+        ...{ site, weather, soil: soilAt(3, 4, 1.5), bed: TUNNEL, plantings: [], from: day.sunrise },
+        ...(learned && { learned }),
+      },
+      sharedDay(site, weather, day),
+    );
+    if (found.kind !== 'day' || found.pick?.kind !== 'thawed') throw new Error('the leaves should freeze and thaw');
+    return found.pick.at.getTime();
+  };
+
+  test('leaves of a bed that runs colder than the book thaw later', () => {
+    expect(pickAfter(taught(TUNNEL.covers, 0, -2))).toBeGreaterThan(pickAfter());
+  });
+
+  test('a bed that runs as the book says is picked when the book says', () => {
+    expect(pickAfter(taught(TUNNEL.covers, 0, 0))).toBe(pickAfter());
+  });
 });

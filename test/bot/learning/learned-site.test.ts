@@ -1,0 +1,138 @@
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { laidOn, learnedSite } from '../../../bot/learning/learned-site.ts';
+import { nightLater } from '../../../bot/learning/night-days.ts';
+import type { ReadingFacts } from '../../../bot/store/port/readings.ts';
+import { FIXTURE_NOW } from '../../fakes/forecast-services.ts';
+import { Club, HOME, LAST_NIGHT, posterWith, wordsOf } from '../commands/club.ts';
+
+let club: Club;
+beforeEach(async () => {
+  club = await Club.open();
+  await club.say(HOME);
+  await club.say('bed add name:Tunnel crop:kale covers:"low tunnel"');
+});
+afterEach(() => club.close());
+
+const bedCalled = async (name: string) => {
+  const bed = (await club.store.beds.list('anna')).find((each) => each.name === name);
+  if (bed === undefined) throw new Error(`no bed is called ${name}`);
+  return bed;
+};
+
+/** Told −6 °C under the cover and −9 °C outside each night; `lows` are what the thermometers showed. */
+async function read(name: string, nights: number, lows: Partial<ReadingFacts>): Promise<void> {
+  const bed = await bedCalled(name);
+  for (let ago = 0; ago < nights; ago += 1) {
+    const night = nightLater(LAST_NIGHT, -ago);
+    await club.toldLastNight('anna', { night });
+    const facts = { bedId: bed.id, night, origin: 'typed', doubt: undefined, covers: bed.covers } as const;
+    const none = { outsideLowC: undefined, underCoverLowC: undefined };
+    await club.store.readings.record('anna', [{ ...facts, ...none, ...lows }], FIXTURE_NOW);
+  }
+}
+
+async function learned(name: string) {
+  const [site] = await club.store.sites.list('anna');
+  if (site === undefined) throw new Error('no site is kept');
+  const found = await learnedSite(club.store, { site, beds: await club.store.beds.list('anna') }, FIXTURE_NOW);
+  return found.beds.get((await bedCalled(name)).id);
+}
+
+describe('what a site has taught', () => {
+  test('is nothing before the first reading', async () => {
+    await club.toldLastNight();
+    expect(await learned('Tunnel')).toBeUndefined();
+  });
+
+  test('moves the bed that was read, and counts its nights', async () => {
+    await read('Tunnel', 5, { underCoverLowC: -4, outsideLowC: -9 });
+    const found = await learned('Tunnel');
+    expect(found).toMatchObject({ underCoverNights: 5, outsideNights: 5 });
+    expect(found?.belief.coverOffsetK).toBeGreaterThan(1);
+    expect(found?.belief.coverOffsetK).toBeLessThan(2);
+  });
+
+  test('from one thermometer outside serves the other beds of the site', async () => {
+    await club.say('bed add name:Frame crop:spinach covers:"cold frame"');
+    await read('Tunnel', 5, { outsideLowC: -11 });
+    const found = await learned('Frame');
+    expect(found).toMatchObject({ underCoverNights: 0, outsideNights: 5 });
+    expect(found?.belief.siteOffsetK).toBeLessThan(-0.8);
+    expect(found?.belief.coverOffsetK).toBeCloseTo(0, 9);
+  });
+
+  test('leaves out readings in doubt', async () => {
+    await read('Tunnel', 3, { underCoverLowC: 20, doubt: 'too-warm' });
+    expect(await learned('Tunnel')).toBeUndefined();
+  });
+
+  test('under covers that were not told for teaches nothing of these', async () => {
+    await read('Tunnel', 3, { underCoverLowC: 0, covers: ['blanket', 'low-tunnel'] });
+    expect(await learned('Tunnel')).toBeUndefined();
+  });
+
+  test('holds in part once other covers lie there', async () => {
+    await read('Tunnel', 12, { underCoverLowC: -4, outsideLowC: -9 });
+    const before = (await learned('Tunnel'))?.belief.coverOffsetK ?? 0;
+    await club.say('bed change bed:Tunnel covers:"cold frame"');
+    const after = (await learned('Tunnel'))?.belief.coverOffsetK ?? 0;
+    expect(after).toBeGreaterThan(0.2 * before);
+    expect(after).toBeLessThan(0.8 * before);
+  });
+
+  test('of covers that a later version may keep passes over what it does not know', () => {
+    expect(laidOn(['cold-frame', 'dome-of-2031'], { frame: undefined })).toEqual({ covers: ['cold-frame'] });
+  });
+});
+
+describe('the next answer', () => {
+  /** Leaf low and range of the only bed, as its picture tells them. [°F] */
+  const leafF = (altText = '') => {
+    const [, low = '', from = '', to = ''] = /the leaf to (−?\d+) °F \((−?\d+) to (−?\d+)\)/.exec(altText) ?? [];
+    const [lowF, fromF, toF] = [low, from, to].map((word) => Number(word.replace('−', '-')));
+    return { lowF: lowF ?? Number.NaN, widthF: (toF ?? Number.NaN) - (fromF ?? Number.NaN) };
+  };
+
+  test('moves, becomes narrower and says from how many nights', async () => {
+    const before = leafF((await club.say('tonight')).picture?.altText);
+    await read('Tunnel', 20, { underCoverLowC: -3, outsideLowC: -9 });
+    const reply = await club.say('tonight');
+    const after = leafF(reply.picture?.altText);
+    expect(wordsOf(reply)).toMatch(/Tunnel: your low tunnel has run \d °F warmer than the book, from 20 nights\./);
+    expect(after.lowF - before.lowF).toBeGreaterThanOrEqual(3);
+    expect(after.lowF - before.lowF).toBeLessThanOrEqual(6);
+    expect(after.widthF).toBeLessThan(before.widthF);
+  });
+
+  test('of /vent has leaves thaw later in a bed that runs colder', async () => {
+    const thawed = async () => wordsOf(await club.say('vent'));
+    const before = await thawed();
+    await read('Tunnel', 20, { underCoverLowC: -9, outsideLowC: -9 });
+    expect(await thawed()).not.toBe(before);
+  });
+});
+
+describe('outcomes', () => {
+  test('in the gardens of a club count for all who share a channel, and for no one else', async () => {
+    club.with({ poster: posterWith([]) });
+    await club.say('warnings start', { manager: true });
+    await club.say(HOME, { member: 'ben' });
+    await club.say('bed add name:Row crop:kale', { member: 'ben' });
+    for (const member of ['anna', 'ben']) await club.say('warnings join', { member });
+    const bed = await bedCalled('Tunnel');
+    const facts = { bedId: bed.id, night: LAST_NIGHT, crop: 'kale', leafLowC: -12, hardeningFraction: 1 };
+    await club.store.outcomes.record('anna', { ...facts, outcome: 'no-mark' }, FIXTURE_NOW);
+    const seenBy = async (member: string) => {
+      const [site] = await club.store.sites.list(member);
+      if (site === undefined) throw new Error('no site is kept');
+      const beds = await club.store.beds.list(member);
+      const { outcomes } = await learnedSite(club.store, { site, beds }, FIXTURE_NOW);
+      return outcomes.get('kale')?.map(({ garden }) => garden);
+    };
+    expect(await seenBy('anna')).toEqual(['own']);
+    expect(await seenBy('ben')).toEqual(['club']);
+    await club.say(HOME, { member: 'cleo' });
+    await club.say('bed add name:Row crop:kale', { member: 'cleo' });
+    expect(await seenBy('cleo')).toBeUndefined();
+  });
+});
