@@ -53,7 +53,7 @@ export async function runBot(config: Config, host: Host): Promise<void> {
   const closing: (() => Promise<void>)[] = [];
   try {
     const door = doorChoice(config);
-    const watch = new Watch(config);
+    const watch = await Watch.over(config);
     const services = await openServices(config, door, watch, host, closing);
     if (door.kind === 'terminal') await atTerminal(config, services, host);
     else await atDiscord(config, door, watch, services, host, closing);

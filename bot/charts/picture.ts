@@ -1,5 +1,4 @@
 import { createRequire } from 'node:module';
-import { renderAsync } from '@resvg/resvg-js';
 import { pngFrom } from './png.ts';
 
 const FONT_PACKAGE = '@expo-google-fonts/atkinson-hyperlegible';
@@ -29,6 +28,8 @@ export function pngOf(svg: string): Promise<Uint8Array> {
 }
 
 async function rendered(svg: string): Promise<Uint8Array> {
+  // Some megabytes, from the first picture on.
+  const { renderAsync } = await import('@resvg/resvg-js');
   const image = await renderAsync(svg, {
     font: { fontFiles, loadSystemFonts: false, defaultFontFamily: FONT_FAMILY },
   });

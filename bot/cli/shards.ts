@@ -23,7 +23,10 @@ async function main([count = '', ...more]: readonly string[]): Promise<void> {
   if (!/^[1-9]\d{0,2}$/.test(count) || more.length > 0) {
     throw new PlainProblem('Say how many shards: npm run shards -- 2');
   }
-  const manager = new ShardingManager(MAIN, { token: door.token, totalShards: Number(count) });
+  const manager = new ShardingManager(MAIN, {
+    ...{ token: door.token, totalShards: Number(count) },
+    execArgv: process.execArgv,
+  });
   let stopping = false;
   manager.on('shardCreate', (shard) => {
     process.stdout.write(`Shard ${shard.id} starts.\n`);

@@ -2,7 +2,7 @@ import type { Clock } from '../clock.ts';
 import type { ButtonHandler, Command } from '../commands/command.ts';
 import type { Config } from '../config.ts';
 import type { Store } from '../store/store.ts';
-import { Metrics } from './metrics.ts';
+import type { Metrics } from './metrics.ts';
 import { openOperatorPage } from './operator-page.ts';
 import { watchedButtons, watchedCommands } from './watched-commands.ts';
 import { watchRequests } from './watched-requests.ts';
@@ -13,9 +13,16 @@ export class Watch {
   readonly #config: Config;
   readonly #metrics: Metrics | undefined;
 
-  constructor(config: Config) {
+  private constructor(config: Config, metrics: Metrics | undefined) {
     this.#config = config;
-    this.#metrics = config.METRICS_PORT === undefined ? undefined : new Metrics();
+    this.#metrics = metrics;
+  }
+
+  /** The library that keeps the figures is loaded only where they are wanted. */
+  static async over(config: Config): Promise<Watch> {
+    if (config.METRICS_PORT === undefined) return new Watch(config, undefined);
+    const { Metrics } = await import('./metrics.ts');
+    return new Watch(config, new Metrics());
   }
 
   store(store: Store, clock: Clock): Store {

@@ -1,5 +1,4 @@
 import { type DatabaseAddress, databaseAddress } from './database-address.ts';
-import { openPostgres } from './engine/open-postgres.ts';
 import { openSqlite } from './engine/open-sqlite.ts';
 import type { OpenedDatabase } from './engine/opened-database.ts';
 import { becomeSoleBot } from './engine/sole-bot.ts';
@@ -28,7 +27,10 @@ export async function openStore(databaseUrl: string, as: OpenAs = 'visitor'): Pr
 }
 
 export async function openDatabase(address: DatabaseAddress): Promise<OpenedDatabase<Database>> {
-  return address.engine === 'sqlite' ? openSqlite(address.file) : openPostgres(address.url);
+  if (address.engine === 'sqlite') return openSqlite(address.file);
+  // Some megabytes that most hosts never need.
+  const { openPostgres } = await import('./engine/open-postgres.ts');
+  return openPostgres(address.url);
 }
 
 async function prepared(opened: OpenedDatabase<Database>, afterClose: () => void): Promise<Store> {
