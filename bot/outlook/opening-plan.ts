@@ -4,6 +4,7 @@ import {
   type DaySpan,
   dayFrom,
   type HarmfulWeather,
+  liftsPropped,
   type NightSite,
   type Planting,
   type SharedDay,
@@ -36,6 +37,8 @@ export interface BedOpening {
   readonly plantings: readonly Planting[];
   readonly day: BedDay;
   readonly harms: readonly WeatherHarm[];
+  /** A gust of the day would lift its light when it is propped. */
+  readonly liftsPropped: boolean;
 }
 
 /** Today until its shutting time, then tomorrow; undefined where the sun does not rise and set. */
@@ -103,7 +106,12 @@ function bedOpening(bed: GardenBed, bench: Bench, harmful: HarmfulWeather): BedO
   };
   const day = bedDay(input, shared);
   if (day.kind !== 'day') return undefined;
-  return { bed, plantings, day, harms: weatherHarms(covers, harmful, site.shelterFraction) };
+  const { openable } = day.opening ?? {};
+  return {
+    ...{ bed, plantings, day },
+    harms: weatherHarms(covers, harmful, site.shelterFraction),
+    liftsPropped: openable !== undefined && liftsPropped(openable.cover, harmful.gustMPerS ?? 0, site.shelterFraction),
+  };
 }
 
 /** Only hardness that is known is worth keeping by opening early; what is assumed for a frost night counts for nothing here. */

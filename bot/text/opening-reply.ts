@@ -5,6 +5,7 @@ import { dayNoteLines, forecastLine } from './forecast-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
 import { shortCover } from './night-words.ts';
 import {
+  afterWords,
   bedLabel,
   type DayReader,
   highWords,
@@ -135,7 +136,7 @@ function openLines({ beds }: OpeningPlan, day: DayReader): string[] {
     const advice = openingOf(bed);
     const limit = bed.day.opening?.limit;
     if (advice === undefined || limit === undefined) return [];
-    const words = `${openingWords(bed, advice, day)}. ${shutWords(advice, day)}${limitWords(limit, advice, bed, day)}`;
+    const words = `${openingWords(bed, advice, day)}. ${shutWords(advice, day)}${limitWords(limit, advice, bed, day)}${afterWords(bed, advice, day)}`;
     return { openAt: advice.openAt, line: `${bedLabel(bed, day)}: ${words}` };
   });
   return opened.toSorted((a, b) => a.openAt.getTime() - b.openAt.getTime()).map(({ line }) => line);

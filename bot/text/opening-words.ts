@@ -1,4 +1,10 @@
-import type { CoverKey, OpeningAdvice, OpeningLimit, PickTime } from '../../rules/index.ts';
+import {
+  type CoverKey,
+  OPENING_LIMIT_C,
+  type OpeningAdvice,
+  type OpeningLimit,
+  type PickTime,
+} from '../../rules/index.ts';
 import type { BedOpening } from '../outlook/opening-plan.ts';
 import { hardeningWords } from './hardening-words.ts';
 import { isCover, shortCover, shortStack } from './night-words.ts';
@@ -79,17 +85,35 @@ const NEAR_K = 2;
 /** Why the limit is lower than usual, and whether it can be kept; empty where it is the usual one. */
 export function limitWords(
   { limitC, because }: OpeningLimit,
-  { thermometerHigh }: Opened,
+  advice: Opened,
   { plantings }: BedOpening,
   reader: Reader,
 ): string {
   if (because === 'usual') return '';
   const crops = plantings.flatMap(({ crop }) => (crop.ventAboveC?.tempC === limitC ? [cropWord(crop, reader)] : []));
   const why = because === 'hardening' ? 'to keep them hard' : `for the ${list(crops)}`;
-  const limit = temperature(limitC, reader.units);
-  return thermometerHigh.valueC <= limitC + NEAR_K
-    ? ` Kept near ${limit} ${why}.`
-    : ` Opened at ${limit} ${why}; it still gets to ${temperature(thermometerHigh.valueC, reader.units)}.`;
+  const isKept = advice.kind === 'open' && advice.thermometerHigh.valueC <= limitC + NEAR_K;
+  return ` ${isKept ? 'Kept near' : 'Opened at'} ${temperature(limitC, reader.units)} ${why}.`;
+}
+
+/** What else an opened bed asks for: it stays too hot, or the wind gets under its light. */
+export function afterWords(bed: BedOpening, advice: Opened, reader: Reader): string {
+  const { openable, limit } = bed.day.opening ?? {};
+  if (openable === undefined || limit === undefined) return '';
+  if (advice.kind === 'open') {
+    return openable.way === 'prop-light' && bed.liftsPropped ? gustWords(bed) : '';
+  }
+  const left = openable.without?.filter(isCover) ?? [];
+  if (left.length === 0 || advice.thermometerHigh.valueC <= OPENING_LIMIT_C + NEAR_K) return '';
+  const still = temperature(advice.thermometerHigh.valueC, reader.units);
+  return ` Under ${shortStack(left, reader)} alone it still gets to ${still}: take that off too.`;
+}
+
+/** Gusts that lift a light even shut leave no propped one lying. */
+function gustWords({ harms }: BedOpening): string {
+  return harms.some((harm) => harm.kind === 'wind' && harm.advice === 'weigh-down')
+    ? ' In those gusts take the light right off instead, and lay it down flat.'
+    : ' Hook the light to its prop: gusts may lift it.';
 }
 
 /** "Frame by the shed (spinach, three quarters hardened)". */

@@ -65,6 +65,20 @@ export function liftOffGustMPerS(lidKgPerM2: number, shelterFraction: number): n
   return atLid / (GUST_AT_LID_FRACTION * shelterFraction);
 }
 
+/**
+ * Whether a gust lifts a lid that is propped open: it presses from below as much as it sucks from above.
+ *
+ * @param cover - The cover that is opened.
+ * @param gustMPerS - Strongest gust at 10 m. [m s⁻¹]
+ * @param shelterFraction - Wind at the bed as a share of the open-field wind. [0…1]
+ * @returns False for what is no lid.
+ * @see `liftOffGustMPerS`; the pressure from below is judgement
+ */
+export function liftsPropped(cover: CoverKey, gustMPerS: number, shelterFraction: number): boolean {
+  const lidKgPerM2 = STRUCTURES[cover]?.lidKgPerM2;
+  return lidKgPerM2 !== undefined && gustMPerS >= liftOffGustMPerS(lidKgPerM2, shelterFraction) / Math.SQRT2;
+}
+
 /** What is missing to the weight of the lid, with something to spare. [kg m⁻²] */
 function ballastFor(gustMPerS: number, lidKgPerM2: number, shelterFraction: number): number {
   const atLid = gustMPerS * GUST_AT_LID_FRACTION * shelterFraction;

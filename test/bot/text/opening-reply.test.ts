@@ -73,11 +73,24 @@ describe('a sunny day in March', () => {
   });
 });
 
-test('owns up to a limit that even the widest opening does not hold', () => {
-  const warm = openingReply(
-    telling(MARCH, { lowC: 8, rangeK: 14 }, { beds: [gardenBed('Frame', ['cold-frame'], ['spinach'])] }),
-  );
-  expect(titled(warm, 'Open')[0]).toMatch(/Opened at 60 °F for the spinach; it still gets to \d+ °F\.$/);
+test('tells to take off what is left under the film where that alone is still too hot', () => {
+  const beds = [gardenBed('Tunnel', ['low-tunnel', 'row-cover'], ['kale'])];
+  const warm = openingReply(telling(MARCH, { lowC: 12, rangeK: 14 }, { beds }));
+  expect(titled(warm, 'Open')[0]).toMatch(/ Under row cover alone it still gets to \d+ °F: take that off too\.$/);
+});
+
+test('has a propped light hooked when gusts may lift it', () => {
+  const beds = [gardenBed('Frame', ['cold-frame-twin-wall'], ['kale'])];
+  const gusts = (gustMPerS: number) => {
+    const gustMPerSByHour = new Array<number>(264).fill(gustMPerS);
+    return titled(
+      openingReply(telling(MARCH, { ...SUNNY, columns: { gustMPerS: gustMPerSByHour } }, { beds })),
+      'Open',
+    )[0];
+  };
+  expect(gusts(4)).not.toContain('Hook');
+  expect(gusts(9)).toMatch(/ Hook the light to its prop: gusts may lift it\.$/);
+  expect(gusts(16)).toMatch(/ In those gusts take the light right off instead, and lay it down flat\.$/);
 });
 
 test('a bed that only just passes the limit is not worth the walk, and says so', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { liftOffGustMPerS, windHarm } from '../../../rules/index.ts';
+import { liftOffGustMPerS, liftsPropped, windHarm } from '../../../rules/index.ts';
 import { between } from '../sun/arbitrary-places.ts';
 
 const MPH = 0.447_04;
@@ -12,6 +12,17 @@ describe('wind', () => {
     expect(windHarm('low-tunnel', 34 * MPH, 0.8)).toBeUndefined();
     expect(windHarm('low-tunnel', 36 * MPH, 0.8)?.advice).toBe('anchor');
     expect(windHarm('low-tunnel', 46 * MPH, 0.8)?.advice).toBe('take-down');
+  });
+
+  test('lifts a propped lid before a shut one, and no film', () => {
+    fc.assert(
+      fc.property(between(0, 60), between(0.3, 1), fc.constantFrom(...LIDS), (gustMPerS, shelter, lid) => {
+        if (windHarm(lid, gustMPerS, shelter) !== undefined) expect(liftsPropped(lid, gustMPerS, shelter)).toBe(true);
+        expect(liftsPropped('low-tunnel', gustMPerS, shelter)).toBe(false);
+      }),
+    );
+    // 14 kg m⁻² of glass in an open garden: 25 m/s lift it shut, some 17 propped.
+    expect([liftsPropped('cold-frame', 17, 0.8), liftsPropped('cold-frame', 18, 0.8)]).toEqual([false, true]);
   });
 
   test('lifts a lid exactly where suction equals its weight', () => {
