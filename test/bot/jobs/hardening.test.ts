@@ -61,6 +61,61 @@ test('what lies over them decides: the same weather hardens the bare bed more th
   expect(covered).toBeLessThan(bare - 0.1);
 });
 
+async function fractionAfter(change: (bedId: string, planting: Planting, siteId: string) => Promise<unknown>) {
+  await addClub(world.store, { id: CLUB }, [{ id: ANNE, beds: [[['low-tunnel'], 'spinach']] }], BEFORE);
+  const [bed] = await world.store.beds.list(ANNE);
+  const [planting] = bed?.plantings ?? [];
+  if (bed === undefined || planting === undefined) throw new Error('no bed');
+  await change(bed.id, planting, bed.siteId);
+  const round = world.round();
+  await round.tick();
+  await round.drained();
+  return (await world.store.beds.find(ANNE, bed.id))?.plantings[0]?.hardening?.fraction;
+}
+
+test('only the nights since it was set out count, and it began as it is said to have been', async () => {
+  await keepWeather(16, -2);
+  const fraction = await fractionAfter((_bed, { id }) =>
+    world.store.plantings.change(ANNE, id, { setOut: '2026-11-27', hardened: false }),
+  );
+  expect(fraction).toBeGreaterThan(0.4);
+  expect(fraction).toBeLessThan(0.75);
+});
+
+test('a day of sowing long ago does not start plants anew', async () => {
+  await keepWeather(16, -2);
+  const fraction = await fractionAfter((_bed, { id }) =>
+    world.store.plantings.change(ANNE, id, { sown: '2026-08-20', hardened: undefined }),
+  );
+  expect(fraction).toBeGreaterThan(0.9);
+});
+
+test('two gardens of one place share no days where something hides the sun of one of them', async () => {
+  await keepWeather(16, 6, 5);
+  const BERT = '100000000000000022';
+  const beds = [[['cold-frame-twin-wall'], 'spinach']] as const;
+  await addClub(
+    world.store,
+    { id: CLUB },
+    [
+      { id: ANNE, beds },
+      { id: BERT, beds },
+    ],
+    BEFORE,
+  );
+  const [shaded] = await world.store.sites.list(BERT);
+  await world.store.sites.change(BERT, shaded?.id ?? '', { horizonDeg: [60] });
+  const round = world.round();
+  await round.tick();
+  await round.drained();
+  const [open, inShade] = await Promise.all(
+    [ANNE, BERT].map(
+      async (id) => (await world.store.beds.list(id))[0]?.plantings[0]?.hardening?.fraction ?? Number.NaN,
+    ),
+  );
+  expect(inShade).toBeGreaterThan((open ?? Number.NaN) + 0.02);
+});
+
 test('with fewer than three days of weather nothing is made up', async () => {
   await keepWeather(2, -2);
   expect((await followed(['low-tunnel']))?.hardening).toBeUndefined();
