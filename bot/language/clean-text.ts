@@ -5,6 +5,8 @@ const ALWAYS_MINUS = /[\u2212\uff0d\ufe63\u2796\u207b]/g;
 const DASHES = /[\u2010-\u2015\u00ad]/g;
 const DEGREE_SIGNS = /[\u00ba\u02da\u2070\u1d52]/g;
 const APOSTROPHES = /[\u2018\u2019\u201b\u02bc\u00b4`]/g;
+/** "<@123>", "<#123>", "<:frost:123>": people, channels and pictures of a chat. */
+const CHAT_MARKUP = /<(?:@[!&]?|#|a?:\w{1,32}:)\d{1,20}>/g;
 const INVISIBLE = /\p{Cf}|\ufe0f/gu;
 
 /**
@@ -13,6 +15,7 @@ const INVISIBLE = /\p{Cf}|\ufe0f/gu;
  */
 export function cleanText(text: string): string {
   return text
+    .replace(CHAT_MARKUP, ' ')
     .replace(DEGREE_SIGNS, '°')
     .replace(ALWAYS_MINUS, MINUS)
     .normalize('NFKC')

@@ -23,7 +23,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
       'agro fabric, agrofabric, agricultural fabric, agri fabric, garden fabric, horticultural fabric, row cover fabric, ' +
       'spunbond, spunbonded, spunbonded fabric, spunbonded row cover, spun bonded polypropylene, nonwoven, non woven, ' +
       'non woven fabric, floating fabric, agricultural cloth, garden cloth, row fabric, fabric, fabric cover, plant cover, ' +
-      'agricultural fleece, crop fleece, rowcover cloth, agro cloth, agro fleece, agri cloth',
+      'agricultural fleece, crop fleece, rowcover cloth, agro cloth, agro fleece, agri cloth, remay, reemay, agribon',
   },
   {
     key: 'row-cover-heavy',
@@ -32,6 +32,10 @@ export const COVER_WORDS: readonly CoverWords[] = [
       'frost protection fleece, frost protection blanket, freeze cloth, freeze blanket, freeze cover, winter fleece, ' +
       'plant blanket, garden blanket, frost sheet, plant protection blanket, frost guard, winter blanket',
   },
+  // The number that growers say with it is the weight in g/m².
+  { key: 'row-cover-light', fronts: 'agribon, ag, agribon ag', phrases: '15, 17, 19, -15, -17, -19' },
+  { key: 'row-cover-medium', fronts: 'agribon, ag, agribon ag', phrases: '30, -30' },
+  { key: 'row-cover-heavy', fronts: 'agribon, ag, agribon ag', phrases: '50, 70, -50, -70' },
   {
     key: 'row-cover-light',
     phrases: 'insect netting fleece, summer weight row cover, insect row cover, insect weight row cover, bug fabric',
@@ -174,13 +178,24 @@ export const COVER_WORDS: readonly CoverWords[] = [
   },
 ];
 
-/** Words that say nothing lies over the bed. */
-export const BARE_WORDS =
-  'bare, nothing, no cover, no covers, uncovered, unprotected, open ground, open bed, no protection, without cover, without covers, ' +
-  'without protection, without any cover, without any protection, not covered, with no cover, with no protection, in the open, ' +
-  'out in the open, exposed, naked, unsheltered, outdoors, outside in the open, open field, without a cover, without covering, no covering, ' +
-  'with nothing on, with nothing over it, with nothing over them, with nothing on it, nothing over it, nothing over them, nothing on it, ' +
-  'nothing on them, nothing on top, open air, in the open air, uncovered bed, open garden, no row cover or anything, not covering, unmulched';
+/** Words that say nothing lies over the bed; `fronts` stand before each of `phrases`. */
+export const BARE_WORDS: readonly { readonly fronts?: string; readonly phrases: string }[] = [
+  {
+    phrases:
+      'bare, nothing, with nothing on, uncovered, unprotected, open ground, open bed, in the open, out in the open, exposed, naked, ' +
+      'unsheltered, outdoors, outside in the open, open field, open air, in the open air, uncovered bed, open garden, unmulched, ' +
+      'without a cover, not covered, not covering, never covered, forgot to cover, no row cover or anything',
+  },
+  {
+    fronts: 'no, with no, without, without any, w/o, w/o any, wo, not any, zero',
+    phrases: 'cover, covers, covering, coverings, coverage, protection',
+  },
+  {
+    fronts: 'nothing, with nothing',
+    phrases: 'on it, on them, on em, over it, over them, over em, on top',
+  },
+  { fronts: 'isnt, arent, wasnt, werent, havent, hasnt been, havent been, didnt', phrases: 'covered, cover' },
+];
 
 /** Things that people lay over plants and no table holds. */
 export const OTHER_COVER_WORDS =

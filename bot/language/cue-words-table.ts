@@ -11,7 +11,7 @@ export const CUE_WORDS = {
   should:
     'do i, do we, should i, should we, shall i, shall we, should it, should they, should, shall, do i need to, do i have to, do we need to, do we have to, must, ought, ought i, had i better, is it worth, worth, do i want to, would you, do i really need to, need i, time i, better to, i need to, must i, do i need',
   can: 'can, could, may, can i, could i, may i, can we, is it possible to, am i able to',
-  will: 'will, would, wont, going to, gonna, is going to, do, does, did, is, are, am, was, were, has, have',
+  will: 'will, wil, would, wont, going to, gonna, is going to, do, does, did, is, are, am, was, were, has, have',
   'follow-on':
     'what about, how about, and what about, and how about, what if, and if, same for, same with, same question for, how bout, wat about, and for, but what if, or what about, also',
   instead: 'instead, then, rather, though',
@@ -23,19 +23,19 @@ export const CUE_WORDS = {
     'stand up to, withstand, withstands, cope, copes, cope with, manage, manages, endure, come through, last through, get through, ' +
     'stay alive, still alive, alive, get by, ride out, do ok, stay in the ground, stay out, stay outside, be left out, sit out, ' +
     'shrug off, put up with, bounce back, recover, come back, hack it, thrive, deal with',
-  fare: 'take, takes, taking, stand, stands, hold, holds, bear, bears, make, do, does, did, doing, last, fare, fares, go, goes',
+  fare: 'grow, grow through, take, takes, taking, stand, stands, hold, holds, bear, bears, make, do, does, did, doing, last, fare, fares, go, goes',
   fine: 'ok, okay, fine, alright, all right, safe, good, good enough, enough, sufficient, well, happy, comfortable, protected enough, cosy, cozy, in good shape, secure, protected, okey',
   harm:
     'kill, kills, killed, killing, die, dies, dying, died, dead, death, lose, loses, losing, lost, toast, goner, goners, doomed, done for, game over, ' +
     'too cold, freeze, freezes, freezing, freeze to death, freeze solid, hurt, hurts, harm, harms, damage, damages, damaged, ruin, ruined, wipe out, wiped out, ' +
-    'suffer, burn, burned, burnt, leaf burn, nip, nipped, injure, injured, winterkill, winterkilled, perish, croak, get hit, get hammered, had it, knackered, in for it, mush, history, gonna die, curtains, dead meat, finish off, turn to mush, zap, zapped, cold damage, frost damage',
+    'suffer, gone, burn, burned, burnt, leaf burn, nip, nipped, injure, injured, winterkill, winterkilled, perish, croak, get hit, get hammered, had it, knackered, in for it, mush, history, gonna die, curtains, dead meat, finish off, turn to mush, zap, zapped, cold damage, frost damage',
   worry: 'worry, worried, concerned, bothered, nervous, anxious, panic, worry about, concern',
   risk: 'dangerous, deadly, dicey, risk, at risk, risky, danger, in danger, in trouble, trouble, threatened, vulnerable, endangered, odds, chance, chances, likelihood, threat, in jeopardy, most tender, touch and go, on the edge',
 
   // --- limits
   limit:
-    'what sort of low, what kind of low, how much of a freeze, at what outside temperature, what outside temperature, which outside temperature, at what outside temp, what outside temp, at what low, which low, what lows, min temperature, good down to, hardy down to, ok down to, safe down to, how bad a freeze, how bad a frost, how bad of a freeze, how bad of a frost, how severe a frost, how severe a freeze, how deep a freeze, how deep a frost, how far below, at which temperature, at which temp, which temperature, which temp, what degree, at what degree, how many below, how far, how far can it drop, how far can the temperature, to what temperature, down to what temperature, down to what, how many degrees does, how many degrees will, how many degrees do, how cold, how low, how far down, lowest, coldest, minimum, minimum temperature, minimum temp, min temp, what temp, what temperature, what temperatures, at what temp, ' +
-    'at what temperature, at what point, kill temp, killing temp, killing temperature, kill temperature, kill point, cold limit, limit, limits, how hardy, how tough, how frost hardy, how cold hardy, how winter hardy, ' +
+    'what sort of low, what kind of low, how much of a freeze, at what outside temperature, what outside temperature, which outside temperature, at what outside temp, what outside temp, at what low, which low, what lows, min temperature, good down to, hardy down to, ok down to, safe down to, how bad a freeze, how bad a frost, how bad of a freeze, how bad of a frost, how severe a frost, how severe a freeze, how deep a freeze, how deep a frost, how far below, at which temperature, at which temp, which temperature, which temp, what degree, at what degree, how many below, how far, how far can it drop, how far can the temperature, to what temperature, down to what temperature, down to what, how many degrees does, how many degrees will, how many degrees do, how cold, how low, how far down, lowest, coldest, minimum, minimum temperature, minimum temp, min temp, what temp, what temps, what temperature, what temperatures, cutoff, cutoff temp, cutoff temperature, cutoff point, cut off temp, cut off temperature, cut off point, at what temp, ' +
+    'at what temperature, temp where, temperature where, temp at which, temperature at which, point at which, at what point, kill temp, killing temp, killing temperature, kill temperature, kill point, cold limit, limit, limits, how hardy, how tough, how frost hardy, how cold hardy, how winter hardy, ' +
     'how much frost, how much cold, how much freezing, how many degrees, frost tolerance, cold tolerance, frost tolerant, cold tolerant, cold hardiness, ' +
     'frost hardiness, hardiness, frost hardy, cold hardy, winter hardy, how hard a frost, how hard a freeze, how tender, hardier, hardiest, hardy, tougher, low temp limit, lowest temp, lowest temperature, ' +
     'coldest temp, coldest temperature, lower limit, freezing point, how hard of a freeze, how hard of a frost, what sort of cold, what low, breaking point, how bad a frost, threshold, temperature limit, temp limit, lethal temperature, lethal temp, too cold for',
@@ -48,9 +48,9 @@ export const CUE_WORDS = {
   everything: 'anything, everything, any of, all of, all my plants, any, what all, something, everybody, all',
   garden:
     'ones, which ones, garden, plot, allotment, plants, crops, crop, veg, vegetables, vegetable, veggies, veggie, stuff, my stuff, things, plant, patch, kitchen garden, produce, planting, veg patch, growing',
-  it: 'it, they, them, these, those, this, that, theyre, its, theyll, itll, thats',
+  it: 'it, em, they, them, these, those, this, that, theyre, its, theyll, itll, thats',
   mine: 'my, our, mine, ours, ive got, i have, ive, weve, we have, i got, i am growing, im growing, were growing',
-  the: 'the',
+  the: 'the, teh',
 
   // --- covers and what is done with them
   cover:
@@ -62,16 +62,16 @@ export const CUE_WORDS = {
   'as-well': 'as well, too, also, in addition, on top of that, on top as well, both',
   gain: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, what does, how well does, how good is, how effective is, how much will, how much warmth',
   check: 'check, status, report, overview, summary, rundown, run down, state of',
-  need: 'called for, advisable, wise, worthwhile, a good idea, bother, in order, do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, call for, have to, has to, needing, demand, demands',
+  need: 'called for, advisable, is it wise, be wise, worthwhile, a good idea, bother, in order, do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, call for, have to, has to, needing, demand, demands',
   layers:
-    'how much protection does, how much protection will, how much insulation does, how many layers, how many covers, how much cover, how thick, how much protection, how many blankets, how many sheets, how many layers of, what protection, which protection, how much insulation, how heavy',
+    'minimum cover, minimum protection, least cover, least protection, lightest cover, least i can put, how much protection does, how much protection will, how much insulation does, how many layers, how many covers, how much cover, how thick, how much protection, how many blankets, how many sheets, how many layers of, what protection, which protection, how much insulation, how heavy',
   compare:
     'better off, be better off, compare, comparison, better, warmer, best, warmest, difference, difference between, prefer, beat, beats, outperform, more, more than, more protection, gain more, comparing, superior, winner, between, either, choose, pick between, most, hotter, colder under, keeps warmer, work better, works better, do more, does more, more good, warmer under',
   and: 'and, plus, along with, as well as, together with, with also, n, then a, followed by',
   or: 'or, or just, or else, or only, or even, or maybe, or is, or would, or should i use, or a',
   versus:
     'beat, beats, outperform, outperforms, as good as, as warm as, as much as, the same as, equal to, vs, versus, than, more than, better than, warmer than, do more than, instead of, rather than, compared to, compared with, against, v, as opposed to, over using',
-  with: 'with, using, plus a, has, wearing, having, got, w',
+  with: 'with, w/, using, plus a, has, wearing, having, got, w',
   without: 'without, no, not under, w/o, minus the, lacking, less the',
   'with-or-without':
     'with or without, with and without, with or w/o, without or with, with vs without, with versus without, with and w/o',
@@ -79,7 +79,7 @@ export const CUE_WORDS = {
   under:
     'under, underneath, beneath, below, inside, inside of, in, within, underneath of, in under, down inside, into, beneath a, tucked under',
   'on-it':
-    'on top, over it, over them, on it, on them, over the top, on the lid, over the lid, on its lid, over that, on top of it, on top of them, on top of that, thrown over it, draped over it, laid over it, over top, over all of it, over the whole thing, over everything, on the outside, thrown on top, laid on top, outside it, over the light, on the light, on the lights, on the glass, over the glass, outside of it',
+    'on top, over em, on em, over it, over them, on it, on them, over the top, on the lid, over the lid, on its lid, over that, on top of it, on top of them, on top of that, thrown over it, draped over it, laid over it, over top, over all of it, over the whole thing, over everything, on the outside, thrown on top, laid on top, outside it, over the light, on the light, on the lights, on the glass, over the glass, outside of it',
   'inside-it':
     'under it, under that, inside it, beneath it, within it, in it, underneath it, underneath that, under there, in there, on the inside, on the plants, over the plants, on the crop, over the crop, inside that, on the bed, over the bed',
   'covered-with':
@@ -90,7 +90,7 @@ export const CUE_WORDS = {
   // --- opening and shutting
   open:
     'up or down, airing, aired, air it out, airing out, throw open, let air in, let in air, lids up, lid up, burp, take the lid off, take the lids off, go up, come up, open, opens, opened, opening, open up, vent, vents, vented, venting, ventilate, ventilating, ventilation, prop, propped, propping, prop open, uncover, uncovering, ' +
-    'take off, takes off, taken off, taking off, come off, comes off, coming off, pull off, pulled off, remove, removed, removing, lift, lifted, lifting, air out, air, crack, crack open, roll up, ' +
+    'take off, takes off, taken off, taking off, come off, comes off, coming off, pull off, pulled off, remove, removed, removing, lift, lifted, lifting, air out, air, crack, cracked, cracked open, ajar, crack open, roll up, ' +
     'roll back, peel back, unwrap, open the lid, unzip, fold back, take away, take down, strip off, pull back, let the heat out, let some air in, strip, take it off, take them off',
   hot: 'too hot, overheat, overheats, overheating, cook, cooks, cooking, cooked, roast, roasting, bake, baking, too warm, get hot, getting hot, hot, boil, boiling, swelter, sweltering, heat stress, heat up, steaming, fry, wilt, wilting',
   shut: 'drop the sides, drop the lid, drop the lids, drop the flaps, let down, pull down, roll down, rolled down, put to bed, batten, zip, pull the lid, lids lid up or down, be down, lids down, lid down, be on, go on, goes on, go back on, back on, put back, cover up by, shut, shuts, shutting, shut up, close, closes, closed, closing, close up, close down, button up, buttoned up, batten down, zip up, lower, lower the lid, shut down, shutting time, closing time, seal, seal up, shut tight',
@@ -105,7 +105,7 @@ export const CUE_WORDS = {
     'frozen, frosty, frosted, froze, icy, frozen solid, thaw, thaws, thawed, thawing, thaw out, thawed out, defrost, iced over, white with frost, stiff with frost, frost on, frozen stiff, been frozen, got frozen, got frosted, frost bitten, frostbitten, covered in frost',
   frost:
     'frost, frosts, the frost, a frost, the freeze, a freeze, hard frost, hard freeze, light frost, light freeze, killing frost, cold snap, cold spell, the cold, first freeze, first hard freeze, freeze up, freeze coming, deep freeze, polar vortex, arctic blast, cold front, black frost, ground frost, air frost, white frost, radiation frost, hoar frost, sharp frost',
-  sow: 'sow, sowing, sown, sowed, seed, seeding, seeded, direct seed, direct sow, plant, planted, planting, plant out, planting out, transplant, transplanting, set out, put in, start seeds, start seed, start, get in the ground, get in, plant them out, setting out, start from seed',
+  sow: 'sow, sowing, sown, sowed, seed, seeding, seeded, direct seed, direct sow, plant, planted, planting, plant out, planting out, transplant, transplanting, set out, put in, go in the ground, start seeds, start seed, start, get in the ground, get in, plant them out, setting out, start from seed',
   daylight:
     'how short are the days, how short are days, how short is the day, length of the day, short are the days, long is the day, long will the day be, long will the days be, day be ten hours, days be ten hours, hours of day, shorter days, longer days, days shorter, days longer, day shorter, day longer, persephone period, persephone days, persephone, 10 hour, ten hour, 10 hours, ten hours, 10 hours of daylight, ten hours of daylight, 10 hour days, ten hour days, 10 hour day, ten hour day, day length, daylength, daylight, daylight hours, short days, dark weeks, dark days, dark period, days shorten, days get longer, days lengthen, days start getting longer, ' +
     'long are the days, how long are days, how long are the days, how long is the day, days drop below, days fall below, days get short, hours of daylight, hours of light, day is shortest, shortest day, winter solstice, solstice, under ten hours, under 10 hours, below ten hours, below 10 hours, over ten hours, above ten hours, hours of sun',
@@ -119,7 +119,7 @@ export const CUE_WORDS = {
 
   /** Matters of the garden that this program knows nothing of. */
   'other-matter':
-    'ripen, ripening, turn red, recipe, recipes, price, prices, buy, buying, sell, cost, calories, vitamin, vitamins, protein, aphid, aphids, pest, pests, slug, slugs, snails, whitefly, cabbage worms, flea beetles, rust, blight, mildew, disease, diseases, fungus, fertilize, fertilizer, ' +
+    'how do i make, how do you make, how to make, kimchi, sauerkraut, pickle, pickles, pickling, ferment, fermenting, ripen, ripening, turn red, recipe, recipes, price, prices, buy, buying, sell, cost, calories, vitamin, vitamins, protein, aphid, aphids, pest, pests, slug, slugs, snails, whitefly, cabbage worms, flea beetles, rust, blight, mildew, disease, diseases, fungus, fertilize, fertilizer, ' +
     'fertiliser, feed with, watering, water it, spacing, germinate, germination, germinating, bolt, bolting, taste, tastes, store them, storage, freezer, blanch, can i freeze, how to freeze, how do i freeze, how do you freeze, how to cook, how do i cook, how do you cook, soup, salad dressing, smoothie, juice, sauce, roast them, prune, pruning, pollinate, weeds, weeding, ' +
     'how to grow, how do i grow, how do you grow, deer, rabbits, mice, voles, companion, companions, what is eating, whats eating, soil ph, yield, seeds from, save seed, variety should, best variety, how tall, how long does it take, how often, nutrition, healthy, organic',
 
@@ -164,7 +164,7 @@ export const CUE_WORDS = {
   counted:
     'in of, week, weeks, day, days, month, months, year, years, nights, am, pm, oclock, ft, foot, feet, inch, inches, cm, mm, m, meter, meters, metre, metres, mil, mils, mph, kph, kmh, km, knots, percent, pct, ' +
     'plants, seedlings, rows, heads, people, times, gallon, gallons, litre, litres, liter, liters, lb, lbs, kg, kilo, dollars, bucks, watt, watts, w, volts, miles, acres, acre, sq, square, yards, yd, pots, trays, cells, flats, rpm, psi, ml, l, starts, beds, varieties, kinds, bales, jugs, st, nd, rd, th, micron, microns, sheets, x',
-  zone: 'zone, zones, usda, usda zone, hardiness zone, row, rows, plot, page, no, number, num, nr, line, section, route, room, apollo, version, chapter, option, question, day, under age, aged, age',
+  zone: 'latitude, lat, zone, zones, usda, usda zone, hardiness zone, row, rows, plot, page, no, number, num, nr, line, section, route, room, apollo, version, chapter, option, question, day, under age, aged, age',
   month:
     'january, february, march, april, may the, june, july, august, september, october, november, december, jan, feb, apr, aug, sept, oct, nov, dec',
   grams:

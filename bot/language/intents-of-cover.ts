@@ -1,6 +1,6 @@
-import { type Facts, namesPlant } from './facts.ts';
+import { type Facts, isFragment, namesBeds, namesPlant } from './facts.ts';
 import type { IntentRule } from './intent-rule.ts';
-import { isCue, senseOf } from './span.ts';
+import { isCue, type Span, senseOf } from './span.ts';
 
 /** "Blanket or tunnel?" */
 export const COMPARE_COVERS: IntentRule = {
@@ -34,12 +34,18 @@ export const WHAT_COVER: IntentRule = {
   unless: [
     asksWhichNeedsCover,
     ({ says }) => says('limit', 'worry', 'risk') && !says('need'),
-    (facts) => !namesSomething(facts),
+    (facts) => !namesSomething(facts) && !asksOfCoverAlone(facts),
   ],
 };
 
 function namesSomething(facts: Facts): boolean {
   return namesPlant(facts) || facts.hasBed || facts.hasLow || facts.hasCover || facts.says('it');
+}
+
+/** "Do I need to cover?": nothing is named yet, so it is asked back. */
+function asksOfCoverAlone(facts: Facts): boolean {
+  const { says, when } = facts;
+  return isFragment(facts) && when === undefined && !namesBeds(facts) && !says('what', 'which', 'when', 'everything');
 }
 
 /** "What should I do for my peas tonight?" */
@@ -62,8 +68,13 @@ function needsCover(facts: Facts): boolean {
 function asksWhatToLay(facts: Facts): boolean {
   const { says, hasBed, spans } = facts;
   const isYesNo = isCue(spans[0], 'will', 'can') && !isCue(spans[0], 'should');
-  const about = namesPlant(facts) || hasBed || says('it', 'with');
+  const about = namesPlant(facts) || hasBed || says('with') || spans.some(isThing);
   return covers(facts) && says('what', 'which', 'how') && about && !isYesNo;
+}
+
+/** "it", "them"; but "its going to 27" speaks of the night. */
+function isThing(span: Span): boolean {
+  return isCue(span, 'it') && span.plain !== 'its';
 }
 
 /** "What should go over my garlic?" */

@@ -1,6 +1,6 @@
 import { asksOfFate, type Facts, isFragment, namesBeds, namesNight, namesPlant } from './facts.ts';
 import type { IntentRule } from './intent-rule.ts';
-import { isCue, type Span } from './span.ts';
+import { isCue, type Span, senseOf } from './span.ts';
 
 /** "How cold can kale go?" */
 export const HOW_COLD: IntentRule = {
@@ -54,7 +54,7 @@ export const WHICH_CROPS: IntentRule = {
     asksWhich,
     asksOfGarden,
   ],
-  unless: [namesPlant, isAboutNothing],
+  unless: [(facts) => namesPlant(facts) && !asksWhichOfKind(facts), isAboutNothing],
 };
 
 /** "Are we safe tonight?" */
@@ -89,7 +89,17 @@ function asksOfEverything(facts: Facts): boolean {
 /** "What dies at 20F?", "which beds need covering?" */
 function asksWhich(facts: Facts): boolean {
   const { says, hasBed } = facts;
-  return says('which', 'what') && (asksOfFateOrCover(facts) || says('leave')) && !says('it') && !hasBed;
+  const asks = asksOfFateOrCover(facts) || says('leave') || (says('limit') && says('garden'));
+  return says('which', 'what') && asks && !says('it') && !hasBed;
+}
+
+/** "Which greens make it through 10F?": a word for many crops, and which of them is the question. */
+function asksWhichOfKind({ spans }: Facts): boolean {
+  return spans.some((span, at) => {
+    const crop = senseOf(span, 'crop');
+    const isKind = crop !== undefined && crop.ids.length > 1 && crop.usualId === undefined;
+    return isKind && isCue(spans[at - 1], 'which', 'what');
+  });
 }
 
 /** "How are my beds looking for tonight?", "is my garden safe?" */

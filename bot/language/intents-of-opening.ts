@@ -6,8 +6,13 @@ import { isCue } from './span.ts';
 export const VENT: IntentRule = {
   intent: 'vent',
   when: [isWarmUnderRoof, isTooHot, staysShutByDay, staysOnByDay, opens],
-  unless: [asksOfLife],
+  unless: [asksOfLife, asksWhatToLayAtLow],
 };
+
+/** "My lettuce is wide open and it goes to 19: what do I throw on it?" */
+function asksWhatToLayAtLow({ hasCrop, hasLow, says }: Facts): boolean {
+  return hasCrop && hasLow && says('what', 'which') && says('cover');
+}
 
 /** "The tunnel is 90F inside". */
 function isWarmUnderRoof({ isWarm, hasRoof, hasCrop }: Facts): boolean {
@@ -25,7 +30,8 @@ function staysShutByDay(facts: Facts): boolean {
 }
 
 /** "Is it ok to keep the row cover on during the day?" */
-function staysOnByDay({ says, spans, when, hasCover }: Facts): boolean {
+function staysOnByDay({ says, spans, when, hasCover: isNamed }: Facts): boolean {
+  const hasCover = isNamed || says('lid');
   const stays = says('leave') || spans.some(({ plain }) => plain.startsWith('keep'));
   const byDay = when === 'today' || when === 'morning' || spans.some(({ plain }) => /\bday(time)?$/.test(plain));
   return hasCover && stays && byDay && spans.some(({ plain }) => plain === 'on');
@@ -33,7 +39,7 @@ function staysOnByDay({ says, spans, when, hasCover }: Facts): boolean {
 
 function opens(facts: Facts): boolean {
   const { says, when } = facts;
-  if (says('leave') && says('open')) return false;
+  if (says('leave') && says('open')) return when === 'today' || when === 'morning';
   const begins = isCue(facts.spans[0], 'open');
   const questions = says('when', 'should', 'can', 'how', 'what', 'which', 'will', 'safely', 'fine', 'need');
   const asks = begins || questions || isBriefOpening(facts);

@@ -10,8 +10,14 @@ export const PICK: IntentRule = {
     ({ says, spans }) => says('when') && spans.some(({ plain }) => plain.startsWith('thaw')),
     asksToPick,
     asksToLiftRoots,
+    ({ says, spans }) => says('frozen') && spans.some(({ plain }) => plain.startsWith('touch')),
   ],
-  unless: [({ says }) => says('compare'), ({ spans }) => spans.some(isSowing), isAsideInSurvival],
+  unless: [
+    ({ says }) => says('compare'),
+    (facts) => facts.says('cover') && facts.says('what', 'which') && !namesPlant(facts) && !facts.says('frozen'),
+    ({ spans }) => spans.some(isSowing),
+    isAsideInSurvival,
+  ],
 };
 
 function asksToPick(facts: Facts): boolean {
@@ -54,9 +60,14 @@ export const SEASON: IntentRule = {
 
 function asksToSow(facts: Facts): boolean {
   const { says, spans, hasLow } = facts;
-  const sows = spans.some((span, at) => isCue(span, 'sow') && isVerbAt(spans, at));
+  const sows = goesIn(facts) || spans.some((span, at) => isCue(span, 'sow') && isVerbAt(spans, at));
   const asks = says('when', 'late', 'can', 'should', 'what', 'winter', 'which') || spans.length <= SHORT_QUESTION;
   return sows && asks && !hasLow && !says('cover', 'survive');
+}
+
+/** "When does garlic go in?" */
+function goesIn({ spans, says, hasCrop }: Facts): boolean {
+  return hasCrop && says('when') && /^(go|goes|going)$/.test(spans.at(-2)?.plain ?? '') && spans.at(-1)?.plain === 'in';
 }
 
 /** "Is October too late for fava beans?" */

@@ -11,7 +11,7 @@ export const STATE_WORDS: readonly StateWords[] = [
   {
     hardened: true,
     phrases:
-      'hardened, hardened off, hardened up, well hardened, hardening off, fully hardened, harden off, acclimated, acclimatized, acclimatised, toughened up, toughened, grown cold, grown hard, ' +
+      'hardened, been hardening, hardened off, hardened up, well hardened, hardening off, fully hardened, harden off, acclimated, acclimatized, acclimatised, toughened up, toughened, grown cold, grown hard, ' +
       'cold grown, used to the cold, used to cold, used to frost, been outside all fall, been outside all autumn, outside all fall, outside all autumn, outdoors all fall, ' +
       'outdoors all autumn, out all fall, out all autumn, outside all winter, been out all winter, outside since, outdoors since, been outside since, out since, well established, established, cold hardened, ' +
       'winter hardened, already had frost, had several frosts, had some frosts, had a few frosts, through a few frosts, been frosted before, seen frost, seen a few frosts, seen several frosts, ' +
@@ -21,7 +21,7 @@ export const STATE_WORDS: readonly StateWords[] = [
   {
     hardened: false,
     phrases:
-      'unhardened, un hardened, tender, soft, soft growth, lush, lush growth, sappy, leggy, after a warm spell, warm spell, mild spell, after a mild spell, after a warm week, warm week, after warm weather, ' +
+      'unhardened, un hardened, tender, soft, soft growth, lush, lush growth, sappy, leggy, after a warm spell, warm spell, mild spell, after a mild spell, after a warm week, warm week, week of warm weather, days of warm weather, weeks of warm weather, week of warmth, week of mild weather, after warm weather, ' +
       'warm weather, after a mild week, mild week, after a thaw, straight from the greenhouse, straight out of the greenhouse, straight from the windowsill, from the windowsill, off the windowsill, ' +
       'straight from indoors, from indoors, grown indoors, started indoors, fresh out of the greenhouse, fresh from the greenhouse, from the store, from the shop, from the nursery, straight from the nursery, straight from the shop, never seen frost, never seen a frost, never had frost, not used to the cold, ' +
       'not used to cold, no hardening, without hardening, without hardening off, no hardening off, non hardened, been warm, been warm lately, been mild, been mild lately, its been warm, its been mild, it has been warm, it has been mild, it was warm all week, ' +

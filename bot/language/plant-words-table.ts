@@ -30,4 +30,6 @@ export const PLANT_NOUNS: ReadonlySet<string> = new Set([
   'shrubs',
   'flowers',
   'bulbs',
+  'plant',
+  'plants',
 ]);

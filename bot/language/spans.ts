@@ -1,6 +1,7 @@
 import { OTHER_NUMBERS, TEN_NUMBERS, UNIT_NUMBERS } from './number-words-table.ts';
 import { isOrdinaryWord } from './ordinary-words.ts';
-import type { Found } from './phrase-trie.ts';
+import { type Found, PhraseTrie } from './phrase-trie.ts';
+import { wordsOf } from './phrases.ts';
 import type { Sense } from './sense.ts';
 import type { Span } from './span.ts';
 import { numberOf, type Token, tokensOf } from './tokens.ts';
@@ -25,10 +26,15 @@ const TELLING: ReadonlySet<Sense['kind']> = new Set([
  * Cuts a text into the phrases that explain most of it: of all ways to cut, the one with the longest and most telling
  * phrases. Linear in the length of the text: at each word no more phrases are tried than the longest has words.
  */
-export function spansOf(text: string, { trie, spelling }: Vocabulary): readonly Span[] {
+export function spansOf(
+  text: string,
+  { trie, spelling }: Vocabulary,
+  bedNames: readonly string[] = [],
+): readonly Span[] {
   const tokens = tokensOf(text);
   const words = tokens.map((token) => (token.kind === 'word' ? spelling.meant(token.plain) : token.plain));
-  const cuts = bestCuts(words, (from) => trie.phrasesAt(words, from));
+  const beds = bedTrie(bedNames, spelling);
+  const cuts = bestCuts(words, (from) => [...trie.phrasesAt(words, from), ...beds.phrasesAt(words, from)]);
   const spans: Span[] = [];
   let from = 0;
   while (from < tokens.length) {
@@ -38,6 +44,16 @@ export function spansOf(text: string, { trie, spelling }: Vocabulary): readonly 
     from += length;
   }
   return spans;
+}
+
+/** "Long frame" is a bed where the member calls one so, and names no cover; a name of one word keeps its other meanings. */
+function bedTrie(bedNames: readonly string[], spelling: Vocabulary['spelling']): PhraseTrie {
+  const trie = new PhraseTrie();
+  for (const name of bedNames) {
+    const words = wordsOf(name).map((word) => spelling.meant(word));
+    if (words.length > 1) trie.add(words, { kind: 'bed', name });
+  }
+  return trie;
 }
 
 /** The phrase to take at each word, if any, so that the sum of the weights is greatest. Worked from the end. */

@@ -41,7 +41,8 @@ function numbersAt(spans: readonly Span[], from: number): TemperaturePhrase | un
   if (first === undefined || countsSomething(spans, first)) return undefined;
   const firstEnd = unitAt(spans, first.next);
   if (DIFFERENCES.has(spans[firstEnd.next]?.plain ?? '')) return undefined;
-  const second = rangeEndAt(spans, firstEnd.next, from);
+  if (isLatitude(spans, firstEnd.next)) return undefined;
+  const second = otherEndAt(spans, firstEnd, from);
   const end = second ? unitAt(spans, second.next) : firstEnd;
   const below = belowAt(spans, end.next);
   const last = below ? unitAt(spans, below.next) : end;
@@ -95,6 +96,21 @@ function unitAt(spans: readonly Span[], from: number): UnitEnd {
   return { degrees, next };
 }
 
+/** "-4 C / 25 F" is one temperature in two units, no range. */
+function otherEndAt(spans: readonly Span[], first: UnitEnd, start: number): SignedNumber | undefined {
+  const second = rangeEndAt(spans, first.next, start);
+  if (second === undefined || first.unit === undefined) return second;
+  const { unit } = unitAt(spans, second.next);
+  return unit === undefined || unit === first.unit ? second : undefined;
+}
+
+/** "45° north", "44 N". */
+function isLatitude(spans: readonly Span[], at: number): boolean {
+  const plain = spans[at]?.plain ?? '';
+  if (['north', 'latitude', 'lat'].includes(plain)) return true;
+  return plain === 'n' && (spans[at + 1] === undefined || spans[at + 1]?.kind === 'mark');
+}
+
 function rangeEndAt(spans: readonly Span[], from: number, start: number): SignedNumber | undefined {
   const link = spans[from];
   const between = isCue(spans[start - 1], 'between') && isCue(link, 'and');
@@ -117,7 +133,8 @@ function belowAt(
   const ends =
     after === undefined ||
     after.kind === 'mark' ||
-    after.senses.every(({ kind }) => kind === 'when' || kind === 'crop');
+    isCue(after, 'under', 'with', 'without', 'covered-with', 'fine') ||
+    after.senses.every(({ kind }) => kind === 'when' || kind === 'crop' || kind === 'bare');
   return ends && after?.kind !== 'unexplained' ? { next: at + 1, freezing: false } : undefined;
 }
 

@@ -11,7 +11,7 @@ export interface Token {
 }
 
 /** A word, a number with at most two decimals, or any other single character; nothing here can back-track. */
-const TOKEN = /\p{L}[\p{L}\p{M}']*|\d+(?:[.,]\d{1,2}(?!\d)|e\d{1,2}(?!\d))?|[^\s\p{L}\d]/gu;
+const TOKEN = /\p{L}[\p{L}\p{M}']*|\d+(?:[.,]\d{1,2}(?!\d)|e\d{1,2}(?!\d))?|\.\d{1,2}(?!\d)|[^\s\p{L}\d]/gu;
 
 /** Words, numbers and marks of a text in order. Linear in its length. */
 export function tokensOf(text: string): readonly Token[] {
@@ -33,7 +33,7 @@ function isJoint(token: Token, before: Token | undefined, after: Token | undefin
 }
 
 function kindOf(said: string): Token['kind'] {
-  if (/^\d/.test(said)) return 'number';
+  if (/^\.?\d/.test(said)) return 'number';
   return /^\p{L}/u.test(said) ? 'word' : 'mark';
 }
 

@@ -51,7 +51,7 @@ export function followUp(previous: Understood, answer: string, context: Context)
 
 /** {@link understand} for a text of any length; the measurement of its speed uses it. */
 export function understandUnbounded(text: string, context: Context): Understood {
-  const spans = spansOf(text, context.vocabulary);
+  const spans = spansOf(text, context.vocabulary, context.bedNames);
   if (spans.every(({ kind }) => kind === 'mark')) return declined('empty');
   if (isOtherTongue(spans)) return declined('not-english');
   const read = readAll(spans, context);

@@ -85,7 +85,9 @@ function coverEntries(): readonly Entry[] {
   });
   return [
     ...covers,
-    ...rowEntries(BARE_WORDS, { kind: 'bare' }),
+    ...BARE_WORDS.flatMap(({ phrases, fronts }) =>
+      phrasesOf(phrases, fronts).map((phrase): Entry => [phrase, { kind: 'bare' }]),
+    ),
     ...rowEntries(OTHER_COVER_WORDS, { kind: 'other-cover' }),
     ...Object.entries(WEIGHT_WORDS).flatMap(([weight, row]) =>
       rowEntries(row, { kind: 'weight', weight: weight as Weight }),

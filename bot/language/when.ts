@@ -4,7 +4,11 @@ import type { Intent, When } from './understood.ts';
 /** The night or day that a question names: the first that still lies ahead, else the one that is past. */
 export function readWhen(spans: readonly Span[]): When | 'tomorrow' | undefined {
   const said = spans
-    .map((span, at) => (isIdleNow(spans, at) ? undefined : (senseOf(span, 'when')?.when ?? tonightWithin(span))))
+    .map((span, at) =>
+      isIdleNow(spans, at) || isSpanOfTime(spans, at)
+        ? undefined
+        : (senseOf(span, 'when')?.when ?? tonightWithin(span)),
+    )
     .filter((when) => when !== undefined);
   return said.find((when) => when !== 'last-night') ?? said[0];
 }
@@ -13,6 +17,15 @@ export function readWhen(spans: readonly Span[]): When | 'tomorrow' | undefined 
 function isIdleNow(spans: readonly Span[], at: number): boolean {
   const next = spans[at + 1];
   return spans[at]?.plain === 'now' && next !== undefined && next.kind !== 'mark';
+}
+
+/** "6 week old", "a week of warm weather". */
+function isSpanOfTime(spans: readonly Span[], at: number): boolean {
+  const before = spans[at - 1];
+  if (spans[at]?.plain !== 'week' || before === undefined) return false;
+  return (
+    before.value !== undefined || ['a', 'an', 'per', 'every', 'each', 'last', 'past', 'whole'].includes(before.plain)
+  );
 }
 
 /** "Frost tonight", "tonight's low": longer phrases that name the night too. */

@@ -1,4 +1,4 @@
-import { type CoverKey, CROPS, type Crop } from '../../../rules/index.ts';
+import { type CoverKey, CROPS, type Crop, cropById } from '../../../rules/index.ts';
 import type { Understood } from '../../language/understood.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { list } from '../../text/phrases.ts';
@@ -25,7 +25,8 @@ export function whichCropsAnswer(
   const covers: readonly CoverKey[] = understood.covers ?? [];
   const bed = night.under({ covers });
   if (bed.kind === 'unsound') return refused(understood, orderSentence(bed, reader));
-  const asked = crops.length > 0 ? crops : CROPS;
+  const kind = understood.choices.flatMap((id) => cropById(id) ?? []);
+  const asked = [crops, kind, CROPS].find((some) => some.length > 0) ?? CROPS;
   const state = { hardened: understood.hardened, stage: understood.stage };
   const all = asked.map((crop) => judgedNight(crop, covers, bed, night.windMPerS, state));
   all.sort((a, b) => b.verdict.odds.noMark - a.verdict.odds.noMark);
@@ -42,7 +43,7 @@ export function whichCropsAnswer(
   ];
   return {
     understood,
-    judged: crops.length > 0 ? all : holding,
+    judged: asked === CROPS ? holding : all,
     cautions: [],
     reply: {
       headline: `${holding.length} of ${all.length} crops hold ${where}; leaf low about ${temperature(bed.leafLowC, reader.units)}.`,
