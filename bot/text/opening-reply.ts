@@ -1,4 +1,4 @@
-import { CAUTIONS, type CautionKey, darkWeeks } from '../../rules/index.ts';
+import { CAUTIONS, type CautionKey, darkWeeks, WORTH_OPENING_K } from '../../rules/index.ts';
 import type { Reply, Section } from '../chat/reply.ts';
 import type { BedOpening, OpeningPlan } from '../outlook/opening-plan.ts';
 import { dayNoteLines, forecastLine } from './forecast-words.ts';
@@ -171,6 +171,7 @@ const NEAR_LIMIT_K = 6;
 function nearLimitWords({ advice, limit }: NonNullable<BedOpening['day']['opening']>, { units }: Reader): string {
   const highC = advice.shut.thermometerHigh.valueC;
   const words = temperature(limit.limitC, units);
+  if (highC > limit.limitC + WORTH_OPENING_K) return ', but soon it is time to shut';
   if (highC > limit.limitC) return `, hardly above ${words}: not worth opening for`;
   return highC > limit.limitC - NEAR_LIMIT_K ? `; open it should a thermometer inside pass ${words}` : '';
 }

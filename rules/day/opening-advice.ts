@@ -10,7 +10,9 @@ export const PROP_SIZES_M = [0.01, 0.02, 0.05, 0.1, 0.15, 0.2, 0.3] as const;
 /** A bed held this near to the limit is held: the model cannot tell finer. */
 const HELD_K = 0.1;
 /** Above the limit by less than this nobody needs to walk out: a day's high is good to about a kelvin (judgement). */
-const WORTH_OPENING_K = 1;
+export const WORTH_OPENING_K = 1;
+/** For less nobody opens (judgement). */
+const LEAST_OPEN_MS = 15 * 60_000;
 /** An opened bed that was too hot is given this time to cool before it is judged (judgement: air is exchanged within minutes). */
 const COOLS_WITHIN_MS = 30 * 60_000;
 /** Shutting time is found to this. */
@@ -59,7 +61,7 @@ interface Opened {
 
 /** What to do with the covers by day. */
 export type OpeningAdvice =
-  /** The bed stays below the limit, or so near to it that opening is not worth the walk. */
+  /** The bed stays below the limit, or so near to it, or passes it so late, that opening is not worth the walk. */
   | { readonly kind: 'stay-shut'; readonly shut: ShutDay }
   | (Opened & { readonly kind: 'open'; readonly sizeM: number })
   /** Even the widest opening is not enough: take the cover off, or open all that opens. */
@@ -86,7 +88,8 @@ export function openingAdvice(plan: DayPlan, options: NightRunOptions = {}): Ope
     thermometerHigh: windowHigh(run, 'thermometerC', from, to),
     airHigh: windowHigh(run, 'airC', from, to),
   };
-  const openAt = from < shutBy ? firstReaches(run, 'thermometerC', limitC, from, shutBy) : undefined;
+  const lastAt = new Date(shutBy.getTime() - LEAST_OPEN_MS);
+  const openAt = from < lastAt ? firstReaches(run, 'thermometerC', limitC, from, lastAt) : undefined;
   if (openAt === undefined || shut.thermometerHigh.valueC <= limitC + WORTH_OPENING_K) {
     return { kind: 'stay-shut', shut };
   }
@@ -167,7 +170,7 @@ function wideEnough(openings: readonly SizedOpening[], highC: (way: Way) => numb
 }
 
 function earliestShut(openAt: Date, shutBy: Date, holds: (at: Date) => boolean): Date {
-  let tooEarlyMs = openAt.getTime();
+  let tooEarlyMs = openAt.getTime() + LEAST_OPEN_MS;
   let fineMs = shutBy.getTime();
   while (fineMs - tooEarlyMs > SHUT_STEP_MS) {
     const middle = new Date((tooEarlyMs + fineMs) / 2);

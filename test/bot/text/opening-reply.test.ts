@@ -105,6 +105,13 @@ test('a bed that only just passes the limit is not worth the walk, and says so',
   expect(lines.some((line) => line.endsWith('; open it should a thermometer inside pass 75 °F.'))).toBe(true);
 });
 
+test('a bed that is hot just before it is time to shut is left, and the reason told', () => {
+  const late = new Date('2026-03-15T16:00:00Z');
+  const beds = [gardenBed('Frame', ['cold-frame'], ['chard'])];
+  const lines = titled(openingReply(telling(late, { lowC: 4, rangeK: 14 }, { beds })), 'Leave shut');
+  expect(lines).toEqual([expect.stringMatching(/ near 4:[03]0 pm, but soon it is time to shut\.$/)]);
+});
+
 describe('a dark frost day in January', () => {
   const reply = openingReply(telling(JANUARY, FROST));
 
