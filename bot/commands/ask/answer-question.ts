@@ -12,6 +12,7 @@ import { COLDEST_ASKED_C, WARMEST_ASKED_C } from './asked-night.ts';
 import { compareAnswer } from './compare-covers.ts';
 import { cautionAnswer, dayRuleAnswer, declinedAnswer } from './guidance.ts';
 import { howColdAnswer } from './how-cold.ts';
+import { type Plot, plotsAsked } from './plots.ts';
 import { refused } from './refused.ts';
 import { surviveAnswer } from './survive.ts';
 import { understoodLine } from './understood-line.ts';
@@ -24,7 +25,8 @@ export const ANSWER_BUTTON = 'answer:';
 /** The answer to what was understood, with the line that says back what that was. Never a verdict on what was not asked. */
 export function answerQuestion(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
   const answered = plainAnswer(understood, vocabulary, context);
-  const line = understoodLine(understood, context.reader);
+  const bedNames = new Set(context.plots?.flatMap(({ bedName }) => bedName ?? []));
+  const line = understoodLine(understood, context.reader, [...bedNames]);
   if (line === undefined || understood.intent === 'decline') return answered;
   const { reply } = answered;
   return { ...answered, reply: { ...reply, sections: [...reply.sections, { lines: [line] }] } };
@@ -42,16 +44,15 @@ function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: As
 
 function byIntent(understood: Understood, context: AskContext): Answered {
   const crops = understood.crops.flatMap(({ id }) => cropById(id) ?? []);
-  const { night } = context;
+  const plots = context.plots ?? plotsAsked(understood, crops);
+  if (plots.length === 0 && OF_A_PLANT.has(understood.intent)) return nothingThere(understood, context);
   switch (understood.intent) {
     case 'survive':
-      return night === undefined ? askedBack(understood, context) : surviveAnswer(understood, crops, context, night);
     case 'what-cover':
-      return night === undefined ? askedBack(understood, context) : whatCoverAnswer(understood, crops, context, night);
     case 'which-crops':
-      return night === undefined ? askedBack(understood, context) : whichCropsAnswer(understood, crops, context, night);
+      return nightAnswer(understood, crops, plots, context);
     case 'how-cold':
-      return howColdAnswer(understood, crops, context);
+      return howColdAnswer(understood, plots, context);
     case 'compare-covers':
       return compareAnswer(understood, crops, context);
     case 'vent':
@@ -65,6 +66,36 @@ function byIntent(understood: Understood, context: AskContext): Answered {
     case 'decline':
       return declinedAnswer(understood);
   }
+}
+
+/** What hangs on a night: of the low that was said, or of a forecast. */
+function nightAnswer(
+  understood: Understood,
+  crops: readonly Crop[],
+  plots: readonly Plot[],
+  context: AskContext,
+): Answered {
+  const { night } = context;
+  if (night === undefined) return askedBack(understood, context);
+  if (understood.intent === 'which-crops' && context.plots === undefined)
+    return whichCropsAnswer(understood, crops, context, night);
+  return understood.intent === 'what-cover' && areAlike(plots)
+    ? whatCoverAnswer(understood, plots, context, night)
+    : surviveAnswer(understood, plots, context, night);
+}
+
+const OF_A_PLANT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'how-cold']);
+
+/** No crop to judge: never a verdict on nothing. */
+function nothingThere(understood: Understood, context: AskContext): Answered {
+  return context.plots === undefined
+    ? askedBack({ ...understood, missing: 'crop' }, context)
+    : refused(understood, 'Nothing grows there as far as I know: tell me with "bed" what does.');
+}
+
+/** One search for further covers serves them all. */
+function areAlike(plots: readonly Plot[]): boolean {
+  return new Set(plots.map(({ covers, state }) => JSON.stringify([covers, state]))).size < 2;
 }
 
 function problemAnswer(understood: Understood, { reader }: AskContext): Answered | undefined {

@@ -4,6 +4,7 @@ import type { Understood } from '../../language/understood.ts';
 import type { Reader } from '../../text/reader.ts';
 import type { AskedNight } from './asked-night.ts';
 import type { Judged } from './judged.ts';
+import type { Plot } from './plots.ts';
 
 /** A question answered: what was judged, what to take care of, and the words. */
 export interface Answered {
@@ -19,6 +20,8 @@ export interface AskContext {
   readonly now: Date;
   /** The night meant: of the low that was named, or of a forecast. Absent when neither is there. */
   readonly night: AskedNight | undefined;
+  /** The member's own beds and crops that are meant, where they are; else what the question names. */
+  readonly plots?: readonly Plot[];
 }
 
 /** The reply with its cautions in words; safety questions carry theirs in the text already. */

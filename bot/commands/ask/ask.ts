@@ -13,7 +13,7 @@ import { ANSWER_BUTTON, answerQuestion } from './answer-question.ts';
 import { type Answered, withCautions } from './answered.ts';
 import { COLDEST_ASKED_C, statedNight, WARMEST_ASKED_C } from './asked-night.ts';
 import { Conversations } from './conversations.ts';
-import { ownAnswer } from './own-answer.ts';
+import { needsOwnPlace, ownAnswer } from './own-answer.ts';
 import { asksOfDay, ownDayAnswer } from './own-day.ts';
 import { ownPlace } from './own-place.ts';
 
@@ -64,19 +64,10 @@ async function answerTo(question: string, asking: Asking, services: Services): P
   conversations.remember(conversation, understood, now);
   if (own !== undefined && asksOfDay(understood))
     return ownDayAnswer({ understood, own, reader, now }, question, services);
-  return own !== undefined && needsOwnPlace(understood)
+  return own !== undefined && needsOwnPlace(understood, own)
     ? ownAnswer({ understood, own, reader, now }, services)
     : withCautions(answerUnderstood(understood, reader, now));
 }
-
-/** Units without a word about the weather: the answer hangs on the member's own place or beds. */
-function needsOwnPlace({ intent, lowC, beds, problem, missing }: Understood): boolean {
-  if (problem !== undefined || missing !== undefined || lowC !== undefined) return false;
-  const ofBeds = beds.mine || beds.numbers.length > 0 || beds.named.length > 0;
-  return OF_A_NIGHT.has(intent) || (ofBeds && intent === 'which-crops');
-}
-
-const OF_A_NIGHT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'which-crops']);
 
 export interface AskedText {
   readonly locale: string;

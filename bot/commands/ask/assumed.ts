@@ -42,9 +42,9 @@ function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Rea
   ];
 }
 
-function coverWords({ night }: Judged, { covers: said, options }: Understood, reader: Reader): string[] {
+function coverWords({ night, bedName }: Judged, { covers: said, options }: Understood, reader: Reader): string[] {
   const words: string[] = [];
-  if (said === undefined && options === undefined) words.push('nothing over them');
+  if (bedName === undefined && said === undefined && options === undefined) words.push('nothing over them');
   if (night.stack.touchesLeaves) words.push('cover lying lightly');
   if (night.stack.notes.includes('row-cover-weight-assumed')) words.push('row cover of medium weight');
   if (night.stack.notes.includes('frame-assumed'))

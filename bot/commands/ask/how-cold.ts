@@ -1,35 +1,35 @@
 import {
   type BedNight,
   type ColdestLow,
-  type CoverKey,
-  type Crop,
   coldestLowC,
   type OrdinaryNightsOfBed,
   ordinaryNights,
 } from '../../../rules/index.ts';
 import type { Understood } from '../../language/understood.ts';
 import { orderSentence } from '../../text/order-words.ts';
-import { capitalised } from '../../text/phrases.ts';
+import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { temperature } from '../../text/units.ts';
 import { underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { nightOptions, statedNight } from './asked-night.ts';
 import { assumedLine } from './assumed.ts';
-import { type Judged, judgedNight, type PlantState } from './judged.ts';
+import { type Judged, judgedNight } from './judged.ts';
+import type { Plot } from './plots.ts';
 import { refused } from './refused.ts';
 
 /** "How cold can leeks go under fleece?": the coldest outside low at which each crop still holds, and where half is lost. */
-export function howColdAnswer(understood: Understood, crops: readonly Crop[], context: AskContext): Answered {
-  const stacks = understood.options ?? [understood.covers ?? []];
+export function howColdAnswer(understood: Understood, plots: readonly Plot[], context: AskContext): Answered {
   const found: { readonly line: string; readonly judged?: Judged }[] = [];
-  for (const covers of stacks) {
-    const nights = ordinaryNights({ covers }, nightOptions(understood.sky, context.now));
-    for (const crop of crops) {
-      const limit = limitOf(crop, covers, nights, understood, context);
-      if (limit.holds.kind === 'unsound') return refused(understood, orderSentence(limit.holds, context.reader));
-      found.push(told(crop, covers, limit, understood, context));
-    }
+  const nightsUnder = new Map<string, OrdinaryNightsOfBed>();
+  for (const plot of plots) {
+    const { covers } = plot;
+    const stack = covers.join();
+    const nights = nightsUnder.get(stack) ?? ordinaryNights({ covers }, nightOptions(understood.sky, context.now));
+    nightsUnder.set(stack, nights);
+    const limit = limitOf(plot, nights, understood, context);
+    if (limit.holds.kind === 'unsound') return refused(understood, orderSentence(limit.holds, context.reader));
+    found.push(told(plot, limit, understood, context));
   }
   const [first, ...others] = found;
   const judged = found.flatMap((each) => each.judged ?? []);
@@ -42,7 +42,7 @@ export function howColdAnswer(understood: Understood, crops: readonly Crop[], co
     cautions: [],
     reply: {
       headline: first?.line ?? '',
-      sections: [{ lines: [...others.map(({ line }) => line), ...assumed] }].filter(({ lines }) => lines.length > 0),
+      sections: [{ lines: others.map(({ line }) => line) }, { lines: assumed }].filter(({ lines }) => lines.length > 0),
       private: false,
     },
   };
@@ -54,14 +54,12 @@ interface Limit {
 }
 
 function limitOf(
-  crop: Crop,
-  covers: readonly CoverKey[],
+  { crop, covers, state }: Plot,
   nights: OrdinaryNightsOfBed,
   understood: Understood,
   context: AskContext,
 ): Limit {
   const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
-  const state: PlantState = { hardened: understood.hardened, stage: understood.stage };
   const verdict = (night: BedNight) => judgedNight(crop, covers, night, windMPerS, state).verdict;
   return {
     holds: coldestLowC((night) => verdict(night).verdict === 'holds', nights),
@@ -69,19 +67,20 @@ function limitOf(
   };
 }
 
-function told(crop: Crop, covers: readonly CoverKey[], limit: Limit, understood: Understood, context: AskContext) {
+function told({ crop, covers, state, bedName }: Plot, limit: Limit, understood: Understood, context: AskContext) {
   const { reader } = context;
-  const what = `${capitalised(cropWord(crop, reader))} ${underWords(covers, reader)}`;
+  const name = cropWord(crop, reader);
+  const whose = bedName === undefined ? '' : `${saidBack(bedName)}: `;
+  const what = `${whose}${whose === '' ? capitalised(name) : name} ${underWords(covers, reader)}`;
   const half = halfWords(limit.halfLost, reader);
   if (limit.holds.kind === 'low') {
-    const state: PlantState = { hardened: understood.hardened, stage: understood.stage };
     const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
     const judged = judgedNight(crop, covers, limit.holds.night, windMPerS, state);
     const leaf = temperature(judged.verdict.organLowC, reader.units);
     const part = crop.judgedBy === 'surface' ? 'the soil surface' : 'the leaf';
     return {
       line: `${what} holds down to about ${temperature(limit.holds.lowC, reader.units)} outside (${part} then at about ${leaf}).${half}`,
-      judged,
+      judged: bedName === undefined ? judged : { ...judged, bedName },
     };
   }
   return {

@@ -14,6 +14,8 @@ import type { AskedNight } from './asked-night.ts';
 export interface Judged {
   readonly crop: Crop;
   readonly covers: readonly CoverKey[];
+  /** Of the member's own bed, where one is meant. */
+  readonly bedName?: string;
   readonly night: BedNight;
   readonly verdict: NightVerdict;
   /** The verdict if the plants have grown warm, where that was not said and would change the word. */

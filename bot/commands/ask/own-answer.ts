@@ -1,4 +1,3 @@
-import { COVER_KEYS, type CoverKey } from '../../../rules/index.ts';
 import type { Reply } from '../../chat/reply.ts';
 import { cropVocabulary } from '../../language/crop-vocabulary.ts';
 import type { Understood } from '../../language/understood.ts';
@@ -9,7 +8,9 @@ import type { Services } from '../services.ts';
 import { ownNightsReply } from '../tonight/own-nights.ts';
 import { answerQuestion } from './answer-question.ts';
 import { withCautions } from './answered.ts';
-import { forecastNight, type OwnPlace } from './own-place.ts';
+import { type AskedNight, statedNight } from './asked-night.ts';
+import { forecastNight, nightName, type OwnPlace, taughtBed } from './own-place.ts';
+import { bedsGrowing, bedsNamed, ownPlots, type Plot } from './plots.ts';
 
 export interface OwnQuestion {
   readonly understood: Understood;
@@ -18,38 +19,72 @@ export interface OwnQuestion {
   readonly now: Date;
 }
 
+const OF_A_NIGHT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'which-crops']);
+
+/** Does the answer hang on the member's own place or beds? Not where a low is said and no bed of theirs is meant. */
+export function needsOwnPlace(understood: Understood, own: OwnPlace): boolean {
+  const { intent, lowC, problem, missing } = understood;
+  if (problem !== undefined || missing !== undefined) return false;
+  if (OF_A_NIGHT.has(intent) && lowC === undefined) return true;
+  return (OF_A_NIGHT.has(intent) || intent === 'how-cold') && isOfOwnBeds(understood, own.beds);
+}
+
+/** A bed is named, or "my kale" is meant under what lies over it. */
+function isOfOwnBeds(understood: Understood, beds: readonly Bed[]): boolean {
+  const { beds: said, crops } = understood;
+  if (said.numbers.length > 0 || said.named.length > 0) return true;
+  if (!said.mine || saysCovers(understood)) return false;
+  return crops.length === 0 ? beds.length > 0 : bedsGrowing(understood, beds).length > 0;
+}
+
+function saysCovers({ covers, options }: Understood): boolean {
+  return covers !== undefined || options !== undefined;
+}
+
 /** A question that hangs on the member's own place: answered from its forecast and beds, for the member alone. */
-export async function ownAnswer({ understood, own, reader, now }: OwnQuestion, services: Services): Promise<Reply> {
-  if (understood.crops.length === 0 && asksOfBeds(understood)) {
-    const wish = { sites: [own.site], night: 'tonight' as const, reader, now };
+export async function ownAnswer(question: OwnQuestion, services: Services): Promise<Reply> {
+  const { understood, own, reader, now } = question;
+  const { lowC, intent, when, sky } = understood;
+  const plots = ownPlots(understood, own.beds);
+  if (lowC !== undefined) return { ...replyOn(question, plots, statedNight(lowC, sky, now)), private: true };
+  if (intent === 'how-cold') return { ...replyOn(question, plots, undefined), private: true };
+  const beds = bedsOfOutlook(understood, own.beds, plots);
+  if (beds !== undefined) {
+    const only = new Set(beds.map(({ id }) => id));
+    const wish = { sites: [own.site], night: nightName(when), reader, now, only };
     return ownNightsReply(wish, storeOf(services), services.forecasts);
   }
-  const { night, section, credits } = await forecastNight(own, understood.when, reader, now, services);
-  const answered = answerQuestion(withOwnBed(understood, own.beds), cropVocabulary(), { reader, now, night });
-  const reply = withCautions(answered);
+  const bed = own.beds.find(({ name }) => plots.some(({ bedName }) => bedName === name));
+  const taught = bed && (await taughtBed(own.site, bed, storeOf(services), now));
+  const { night, section, credits } = await forecastNight({ site: own.site, when, reader, now, taught }, services);
+  const reply = replyOn(question, plots, night);
   const [verdict, ...rest] = reply.sections;
   return { ...reply, sections: [...(verdict ? [verdict] : []), section, ...rest], credits, private: true };
 }
 
-function asksOfBeds({ beds, intent, covers }: Understood): boolean {
-  return (
-    beds.mine || beds.numbers.length > 0 || beds.named.length > 0 || (intent === 'which-crops' && covers === undefined)
-  );
+/** Several beds, or whole beds, are shown as a night of the garden is: each by what to do, the most urgent first. */
+function bedsOfOutlook(
+  understood: Understood,
+  beds: readonly Bed[],
+  plots: readonly Plot[],
+): readonly Bed[] | undefined {
+  const { crops, hardened, intent, covers } = understood;
+  const named = bedsNamed(understood, beds);
+  if (crops.length === 0) {
+    const asksOfBeds = understood.beds.mine || (intent === 'which-crops' && covers === undefined);
+    return named ?? (asksOfBeds ? beds : undefined);
+  }
+  const inBeds = new Set(plots.map(({ bedName }) => bedName));
+  const areGrown = bedsGrowing(understood, named ?? beds).length === inBeds.size && !inBeds.has(undefined);
+  if (inBeds.size < 2 || !areGrown || saysCovers(understood) || hardened !== undefined) return undefined;
+  return beds.filter(({ name }) => inBeds.has(name));
 }
 
-/** "My chard": the covers and the state of the bed where it grows, unless the question says other ones. */
-function withOwnBed(understood: Understood, beds: readonly Bed[]): Understood {
-  const bed = bedMeant(understood, beds);
-  if (bed === undefined || understood.covers !== undefined || understood.options !== undefined) return understood;
-  const covers = bed.covers.flatMap((cover): CoverKey[] => COVER_KEYS.filter((key) => key === cover));
-  const planting = bed.plantings.find(({ crop }) => understood.crops.some(({ id }) => id === crop));
-  const hardened = understood.hardened ?? planting?.hardened;
-  return { ...understood, covers, ...(hardened !== undefined && { hardened }) };
-}
-
-function bedMeant({ beds: said, crops }: Understood, beds: readonly Bed[]): Bed | undefined {
-  const named = beds.find(({ name }) => said.named.includes(name));
-  const numbered = beds.find((_, index) => said.numbers.includes(index + 1));
-  if (named !== undefined || numbered !== undefined) return named ?? numbered;
-  return beds.find(({ plantings }) => plantings.some(({ crop }) => crops.some(({ id }) => id === crop)));
+function replyOn(
+  { understood, own, reader, now }: OwnQuestion,
+  plots: readonly Plot[],
+  night: AskedNight | undefined,
+): Reply {
+  const ofBeds = plots.some(({ bedName }) => bedName !== undefined) || isOfOwnBeds(understood, own.beds);
+  return withCautions(answerQuestion(understood, cropVocabulary(), { reader, now, night, ...(ofBeds && { plots }) }));
 }

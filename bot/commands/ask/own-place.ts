@@ -1,13 +1,16 @@
-import { bedNight, orderProblem } from '../../../rules/index.ts';
+import { type BedLearning, bedNight, learnedNight, orderProblem } from '../../../rules/index.ts';
 import type { Credit, Section } from '../../chat/reply.ts';
 import { PlainProblem } from '../../errors.ts';
 import type { When } from '../../language/understood.ts';
+import { laidOn, learnedSite } from '../../learning/learned-site.ts';
 import { type NamedNight, type NightName, namedNight } from '../../outlook/named-night.ts';
 import { benchOf } from '../../outlook/night-outlook.ts';
 import { storedGarden } from '../../outlook/stored-garden.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
+import type { Store } from '../../store/store.ts';
 import { forecastLine, noteLines } from '../../text/forecast-words.ts';
+import { bedLine, siteLine } from '../../text/learned-words.ts';
 import { skyWord } from '../../text/night-words.ts';
 import type { Reader } from '../../text/reader.ts';
 import { temperature, windSpeed } from '../../text/units.ts';
@@ -20,12 +23,34 @@ export interface OwnPlace {
   readonly beds: readonly Bed[];
 }
 
+/** A bed that a question is about, with what its thermometers have taught. */
+export interface TaughtBed {
+  readonly bed: Bed;
+  readonly learned: BedLearning;
+}
+
+/** Undefined where nothing has been read in the bed. */
+export async function taughtBed(site: Site, bed: Bed, store: Store, now: Date): Promise<TaughtBed | undefined> {
+  const { beds } = await learnedSite(store, { site, beds: [bed] }, now);
+  const learned = beds.get(bed.id);
+  return learned && { bed, learned };
+}
+
 /** The member's default site with its beds; undefined where nothing is kept or no forecast can be had. */
 export async function ownPlace(memberId: string, services: Services): Promise<OwnPlace | undefined> {
   const { store, forecasts } = services;
   if (store === undefined || forecasts === undefined) return undefined;
   const [site] = await store.sites.list(memberId);
   return site === undefined ? undefined : { site, beds: await store.beds.list(memberId, site.id) };
+}
+
+export interface ForecastNightWish {
+  readonly site: Site;
+  readonly when: When | undefined;
+  readonly reader: Reader;
+  readonly now: Date;
+  /** Whose thermometers count. */
+  readonly taught?: TaughtBed | undefined;
 }
 
 export interface ForecastNight {
@@ -37,13 +62,9 @@ export interface ForecastNight {
 
 /** The night that is meant at the member's own site, from the forecast. */
 export async function forecastNight(
-  { site }: OwnPlace,
-  when: When | undefined,
-  reader: Reader,
-  now: Date,
-  services: Services,
+  { site, when, reader, now, taught }: ForecastNightWish,
+  { forecasts }: Services,
 ): Promise<ForecastNight> {
-  const { forecasts } = services;
   const named = namedNight(nightName(when), now, site);
   if (named === undefined || forecasts === undefined) {
     throw new PlainProblem('The sun does not set at your site then, so there is no night to reckon with.');
@@ -54,9 +75,10 @@ export async function forecastNight(
   const bench = benchOf(storedGarden({ site, beds: [], spareCovers: [] }), forecast, named.span, now);
   const { summary, series, notes } = bench.weather;
   const { nightsAhead, heightDifferenceM } = bench;
-  const under: AskedNight['under'] = (bed) =>
-    orderProblem(bed.covers) ??
-    bedNight(
+  const under: AskedNight['under'] = (bed) => {
+    const unsound = orderProblem(bed.covers);
+    if (unsound !== undefined) return unsound;
+    const computed = bedNight(
       {
         site: bench.site,
         weather: series,
@@ -67,13 +89,29 @@ export async function forecastNight(
       },
       bench.shared,
     );
+    return computed.kind === 'night' && taught
+      ? learnedNight(computed, taught.learned, laidOn(bed.covers, taught.bed))
+      : computed;
+  };
   return {
     night: { lowC: summary.lowC, windMPerS: summary.wind10MPerS, words: named.words, under: eachOnce(under) },
     section: {
-      lines: [placeLine(site, named, summary, reader), forecastLine(forecast, now), ...noteLines(notes, reader)],
+      lines: [
+        placeLine(site, named, summary, reader),
+        forecastLine(forecast, now),
+        ...noteLines(notes, reader),
+        ...taughtLines(taught, reader),
+      ],
     },
     credits: forecast.credits,
   };
+}
+
+function taughtLines(taught: TaughtBed | undefined, reader: Reader): string[] {
+  if (taught === undefined) return [];
+  const { bed, learned } = taught;
+  const lines = [siteLine(learned, reader), bedLine({ name: bed.name, covers: learned.laid.covers }, learned, reader)];
+  return lines.filter((line) => line !== undefined);
 }
 
 function placeLine(
@@ -85,7 +123,8 @@ function placeLine(
   return `At ${name} ${words}: outside low about ${temperature(lowC, units)}, ${skyWord(cloudFraction)}, wind ${windSpeed(wind10MPerS, units)}.`;
 }
 
-function nightName(when: When | undefined): NightName {
+/** The night that the forecast is asked for. */
+export function nightName(when: When | undefined): NightName {
   switch (when) {
     case 'tomorrow-night':
       return 'tomorrow';

@@ -1,42 +1,31 @@
-import {
-  bedVerdict,
-  type CautionKey,
-  type CoverKey,
-  type Crop,
-  cautionsFor,
-  type Step,
-  stepFor,
-} from '../../../rules/index.ts';
+import { bedVerdict, type CautionKey, type CoverKey, cautionsFor, type Step, stepFor } from '../../../rules/index.ts';
 import type { Section } from '../../chat/reply.ts';
 import type { Understood } from '../../language/understood.ts';
 import { layingWords } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
-import { capitalised } from '../../text/phrases.ts';
+import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { temperature } from '../../text/units.ts';
 import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
 import { assumedLine, stateWords } from './assumed.ts';
-import { type Judged, judged } from './judged.ts';
+import type { Judged } from './judged.ts';
+import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
 
 /** "Will my spinach survive 14 °F under a blanket?": each crop under each stack named, the verdict first. */
 export function surviveAnswer(
   understood: Understood,
-  crops: readonly Crop[],
+  plots: readonly Plot[],
   context: AskContext,
   night: AskedNight,
 ): Answered {
-  const stacks = understood.options ?? [understood.covers ?? []];
-  const all: Judged[] = [];
-  for (const covers of stacks) {
-    for (const crop of crops) {
-      const one = judged(crop, covers, night, { hardened: understood.hardened, stage: understood.stage });
-      if ('problem' in one) return refused(understood, orderSentence(one, context.reader));
-      all.push(one);
-    }
-  }
+  const judged = judgedPlots(plots, night);
+  if ('problem' in judged) return refused(understood, orderSentence(judged, context.reader));
+  // Of the member's own beds the most urgent comes first; what was named stays as it was named.
+  const isOwn = judged.some(({ bedName }) => bedName !== undefined);
+  const all = isOwn ? judged.toSorted((a, b) => a.verdict.odds.noMark - b.verdict.odds.noMark) : judged;
   const [only] = all;
   const telling = { understood, context, night };
   return {
@@ -85,10 +74,15 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
 
 function manyInShort(all: readonly Judged[], { understood, context, night }: Telling): Section[] {
   const { reader } = context;
-  const rows = all.map((one) => {
+  const rows = all.flatMap((one) => {
     const low = temperature(one.verdict.organLowC, reader.units);
     const what = one.crop.judgedBy === 'surface' ? 'soil surface' : 'leaf';
-    return `${capitalised(cropWord(one.crop, reader))} ${underWords(one.covers, reader)}: ${one.verdict.verdict}, ${what} low about ${low}. ${oddsLine(one.verdict.odds)}`;
+    const name = cropWord(one.crop, reader);
+    const whose = one.bedName === undefined ? '' : `${saidBack(one.bedName)}: `;
+    const row = `${whose}${whose === '' ? capitalised(name) : name} ${underWords(one.covers, reader)}: ${one.verdict.verdict}, ${what} low about ${low}. ${oddsLine(one.verdict.odds)}`;
+    const more =
+      whose === '' || one.verdict.verdict === 'holds' ? undefined : marginLine(one, understood, night, reader);
+    return more === undefined ? [row] : [row, more];
   });
   const [first] = all;
   return [{ lines: rows }, { lines: first === undefined ? [] : assumedLine(first, understood, night, reader) }];

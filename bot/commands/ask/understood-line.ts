@@ -3,10 +3,17 @@ import type { Understood } from '../../language/understood.ts';
 import { list, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 
+const MOST_BEDS = 8;
+
 /** One line that says back what was understood, so that a misreading shows; nothing where nothing was read. */
-export function understoodLine(understood: Understood, reader: Reader): string | undefined {
+export function understoodLine(
+  understood: Understood,
+  reader: Reader,
+  bedNames: readonly string[] = [],
+): string | undefined {
   const crops = understood.crops.flatMap(({ id }) => cropById(id) ?? []).map((crop) => cropWord(crop, reader));
   const parts = [
+    ...(bedNames.length > 0 ? [list(bedNames.slice(0, MOST_BEDS).map((name) => saidBack(name)))] : []),
     ...(crops.length > 0 ? [list(crops)] : []),
     ...(understood.temperature === undefined ? [] : [temperaturePart(understood)]),
     ...stackParts(understood, reader),

@@ -1,11 +1,4 @@
-import {
-  type BedVerdict,
-  bedVerdict,
-  type CoverKey,
-  type Crop,
-  type FurtherCover,
-  furtherCovers,
-} from '../../../rules/index.ts';
+import { type BedVerdict, bedVerdict, type CoverKey, type FurtherCover, furtherCovers } from '../../../rules/index.ts';
 import type { Understood } from '../../language/understood.ts';
 import { isCover } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
@@ -16,7 +9,8 @@ import { atWords, oddsLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
 import { assumedLine } from './assumed.ts';
-import { type Judged, judged } from './judged.ts';
+import { judged } from './judged.ts';
+import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
 
 const MOST_SHOWN = 3;
@@ -24,21 +18,18 @@ const MOST_SHOWN = 3;
 /** "What must I lay over my kale at 5 °F?": the covers that make it hold, least trouble first. */
 export function whatCoverAnswer(
   understood: Understood,
-  crops: readonly Crop[],
+  plots: readonly Plot[],
   context: AskContext,
   night: AskedNight,
 ): Answered {
   const { reader } = context;
-  const start = understood.covers ?? [];
+  const crops = plots.map(({ crop }) => crop);
+  const start = plots[0]?.covers ?? [];
   const names = list(crops.map((crop) => cropWord(crop, reader)));
   const at = atWords(night, reader);
-  const state = { hardened: understood.hardened, stage: understood.stage };
-  const asItIs: Judged[] = [];
-  for (const crop of crops) {
-    const one = judged(crop, start, night, state);
-    if ('problem' in one) return refused(understood, orderSentence(one, reader));
-    asItIs.push(one);
-  }
+  const state = plots[0]?.state ?? { hardened: undefined, stage: undefined };
+  const asItIs = judgedPlots(plots, night);
+  if ('problem' in asItIs) return refused(understood, orderSentence(asItIs, reader));
   const [first] = asItIs;
   const assumed = first === undefined ? [] : assumedLine(first, { ...understood, covers: start }, night, reader);
   if (asItIs.every(({ verdict }) => verdict.verdict === 'holds')) {

@@ -20,6 +20,8 @@ const NO_SERVICE = 'I cannot look up a forecast: who runs me has to set FORECAST
 
 export interface OwnNightsWish {
   readonly sites: readonly Site[];
+  /** Ids of the beds asked about; all where absent. */
+  readonly only?: ReadonlySet<string>;
   readonly night: NightName;
   readonly reader: Reader;
   readonly now: Date;
@@ -69,7 +71,7 @@ export async function siteNight(
   }
   const { memberId, latitudeDeg, longitudeDeg, heightM } = site;
   const place = { latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) };
-  const [beds, spareCovers, forecast, official] = await Promise.all([
+  const [kept, spareCovers, forecast, official] = await Promise.all([
     store.beds.list(memberId, site.id),
     store.shed.list(memberId),
     forecasts.forecastFor(place, now, { night: night.span }),
@@ -77,6 +79,7 @@ export async function siteNight(
   ]);
   // Working out a garden holds everything up: what waits for an answer goes first.
   await setImmediate();
+  const beds = kept.filter(({ id }) => wish.only?.has(id) ?? true);
   const garden = await learnedGarden(store, { site, beds, spareCovers }, now);
   const outlook = nightOutlook(garden, forecast, night.span, now);
   const bedOf = bedsOf(garden.beds, beds);
