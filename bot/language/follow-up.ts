@@ -8,10 +8,16 @@ const UNIT_ASSUMPTIONS: readonly Assumption[] = ['unit-preferred', 'unit-sensibl
 export function continues(facts: Facts, now: Understood, previous: Understood): boolean {
   if (previous.asked === 'decline' || !saysAnything(facts, now)) return false;
   if (answersWhatWasMissing(facts, previous)) return true;
+  if (standsAlone(facts)) return false;
   const leads = facts.says('follow-on', 'instead');
   const names = facts.hasCrop || facts.hasPlantLike || facts.hasBed;
   if (names) return leads || (isFragment(facts) && !facts.hasLow && !facts.hasCover);
   return leads || facts.says('it', 'another') || isFragment(facts);
+}
+
+/** "Will it freeze tonight", where it is no plant; "is bed 2 all right tonight". */
+function standsAlone(facts: Facts): boolean {
+  return facts.says('night-weather') || (facts.hasBed && facts.when !== undefined);
 }
 
 function saysAnything({ hasCrop, hasPlantLike, hasLow, hasCover, hasBed, when }: Facts, now: Understood): boolean {
@@ -31,7 +37,8 @@ function answersWhatWasMissing({ hasCrop, hasLow, hasCover, optionCount }: Facts
 export function continued(facts: Facts, now: Understood, previous: Understood): Understood {
   const asked = askedNow(facts, now, previous);
   const names = now.crops.length + now.choices.length + now.unknownCrops.length > 0;
-  const keepsLow = now.temperature === undefined && asked !== 'how-cold';
+  const isOtherNight = now.when !== undefined && now.when !== previous.when;
+  const keepsLow = now.temperature === undefined && asked !== 'how-cold' && !isOtherNight;
   const covers = now.options ? undefined : coversNow(facts, now, previous);
   const {
     lowC: _lowC,

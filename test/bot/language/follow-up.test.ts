@@ -58,6 +58,22 @@ describe('a new question in the same conversation', () => {
     );
   });
 
+  it('takes nothing over when it asks of the weather, or of a bed on some night', () => {
+    for (const question of ['will it freeze tonight?', 'is bed 2 ok tonight and bed 3?']) {
+      expect(understand(question, { ...context, previous })).toEqual(understand(question, context));
+    }
+  });
+
+  it('about another night leaves the low of the first behind', () => {
+    const { crops, covers, lowC, when } = understand('and tomorrow night?', { ...context, previous });
+    expect({ ids: crops.map(({ id }) => id), covers, lowC, when }).toEqual({
+      ids: ['lettuce'],
+      covers: ['row-cover'],
+      lowC: undefined,
+      when: 'tomorrow-night',
+    });
+  });
+
   it('is declined as ever when it is about something else', () => {
     expect(understand('thank you so much', { ...context, previous }).intent).toBe('decline');
   });
