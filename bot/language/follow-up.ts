@@ -12,12 +12,12 @@ export function continues(facts: Facts, now: Understood, previous: Understood): 
   const leads = facts.says('follow-on', 'instead');
   const names = facts.hasCrop || facts.hasPlantLike || facts.hasBed;
   if (names) return leads || (isFragment(facts) && !facts.hasLow && !facts.hasCover);
-  return leads || facts.says('it', 'another') || isFragment(facts);
+  return leads || (previous.asked !== 'caution' && (facts.says('it', 'another') || isFragment(facts)));
 }
 
-/** "Will it freeze tonight", where it is no plant; "is bed 2 all right tonight". */
-function standsAlone(facts: Facts): boolean {
-  return facts.says('night-weather') || (facts.hasBed && facts.when !== undefined);
+/** "Will it freeze tonight", where it is no plant; "is bed 2 all right tonight"; "when do I open the frame"; matters of safety. */
+function standsAlone({ says, hasBed, hasCover, when, asksCaution }: Facts): boolean {
+  return says('night-weather') || asksCaution || (hasBed && when !== undefined) || (hasCover && says('open', 'shut'));
 }
 
 function saysAnything({ hasCrop, hasPlantLike, hasLow, hasCover, hasBed, when }: Facts, now: Understood): boolean {

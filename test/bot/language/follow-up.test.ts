@@ -58,10 +58,18 @@ describe('a new question in the same conversation', () => {
     );
   });
 
-  it('takes nothing over when it asks of the weather, or of a bed on some night', () => {
-    for (const question of ['will it freeze tonight?', 'is bed 2 ok tonight and bed 3?']) {
-      expect(understand(question, { ...context, previous })).toEqual(understand(question, context));
-    }
+  it.each([
+    'will it freeze tonight?',
+    'is bed 2 ok tonight and bed 3?',
+    'do I need to open the frame tomorrow?',
+    'is a heat lamp safe in the frame?',
+  ])('takes nothing over when it is whole in itself: %s', (question) => {
+    expect(understand(question, { ...context, previous })).toEqual(understand(question, context));
+  });
+
+  it('is no continuation of a word of caution', () => {
+    const warned = understand('can I eat rhubarb after frost', context);
+    expect(understand('how windy will it be', { ...context, previous: warned }).crops).toEqual([]);
   });
 
   it('about another night leaves the low of the first behind', () => {
