@@ -45,7 +45,8 @@ function overview(commands: readonly Command[]): Reply {
 }
 
 function inFull(typed: string, commands: readonly Command[]): Reply {
-  const wanted = typed.toLowerCase().replace(/^\//, '');
+  // "bed add" is found under bed.
+  const [wanted] = typed.toLowerCase().replace(/^\//, '').split(' ');
   const command = commands.find(({ name }) => name === wanted);
   if (command === undefined) {
     const names = list(commands.map(({ name }) => name));

@@ -96,8 +96,9 @@ describe('help', () => {
     }
   });
 
-  test('takes a leading slash and any case, and refuses what is no command', async () => {
+  test('takes a leading slash, any case and an action too, and refuses what is no command', async () => {
     expect((await club.say('help command:/BED')).headline).toContain('/bed: ');
+    expect((await club.say('help bed add')).headline).toContain('/bed: ');
     const reply = await club.say('help command:dance');
     expect([reply.refused, reply.headline]).toEqual([
       true,
