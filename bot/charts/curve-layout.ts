@@ -59,6 +59,8 @@ const GAP = 14;
 const HEADROOM_K = 1.2;
 /** Room for a name above the highest curve. [K] */
 const NAME_ROOM_K = 2.5;
+/** The same for the name of a limit, as a share of all that is drawn. */
+const NAME_ROOM_SHARE = 0.1;
 const MOMENT_BASE = 124;
 
 /** Places everything of a chart so that no two labels meet. */
@@ -90,8 +92,16 @@ function valueRange({ curves, limits }: CurveChart): Range {
     ),
     ...limits.map(({ tempC }) => tempC),
   ];
+  const [lowC, highC] = [Math.min(...values), Math.max(...values)];
+  const nameRoomK = NAME_ROOM_SHARE * (highC - lowC);
+  const room = (endC: number) => (isCrowded(endC, limits, nameRoomK) ? Math.max(HEADROOM_K, nameRoomK) : HEADROOM_K);
   const named = curves.some(({ role }) => role === 'other');
-  return [Math.min(...values) - HEADROOM_K, Math.max(...values) + (named ? NAME_ROOM_K : HEADROOM_K)];
+  return [lowC - room(lowC), highC + Math.max(room(highC), named ? NAME_ROOM_K : 0)];
+}
+
+/** Two limits so near the end that the name of one must stand beyond them. */
+function isCrowded(endC: number, limits: CurveChart['limits'], nameRoomK: number): boolean {
+  return limits.filter(({ tempC }) => Math.abs(tempC - endC) < nameRoomK).length > 1;
 }
 
 function gridLines(units: UnitSystem, [lowC, highC]: Range, y: Scale): CurveLayout['grid'] {
@@ -143,10 +153,10 @@ function placedLimits({ limits, units }: CurveChart, y: Scale, curves: readonly 
     const at = y(limit.tempC);
     const cost = ({ label: { box }, rows }: LimitPlace) =>
       crossed(box, points) +
-      LINE_COST * lines.filter((line) => line > box.top && line < box.bottom).length +
+      LINE_COST * lines.filter((line) => isCrossed(line, at, box)).length +
       ROW_COST * rows +
       LABEL_COST * taken.filter((other) => overlap(box, other)).length +
-      (box.bottom > FRAME.bottom || box.top < FRAME.top ? EDGE_COST : 0);
+      (box.bottom > FRAME.bottom + BELOW_FRAME || box.top < FRAME.top - ABOVE_FRAME ? EDGE_COST : 0);
     const places = limitPlaces(`${limit.label} ${degrees(limit.tempC, units)}°`, at);
     const [{ label } = places[0]] = places.toSorted((one, other) => cost(one) - cost(other));
     taken.push(label.box);
@@ -154,11 +164,14 @@ function placedLimits({ limits, units }: CurveChart, y: Scale, curves: readonly 
   });
 }
 
-/** A point of a curve behind a label counts one. */
-const LINE_COST = 4;
+/** A point of a curve behind a label counts one; struck through by another limit, it would be read as that one’s name. */
+const LINE_COST = 300;
 const ROW_COST = 12;
 const LABEL_COST = 1000;
 const EDGE_COST = 10_000;
+/** So far names may reach beyond the frame without meeting the times above it or the hours below. */
+const ABOVE_FRAME = 18;
+const BELOW_FRAME = 4;
 /** So many that four limits at one temperature find their places. */
 const MOST_ROWS = 7;
 
@@ -187,6 +200,11 @@ function limitPlaces(words: string, y: number): readonly [LimitPlace, ...LimitPl
 
 export function overlap(one: Box, other: Box): boolean {
   return one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
+}
+
+/** Through the label, or between it and its own line. */
+function isCrossed(line: number, own: number, { top, bottom }: Box): boolean {
+  return line !== own && line > Math.min(own, top) && line < Math.max(own, bottom);
 }
 
 function crossed({ left, right, top, bottom }: Box, points: readonly Point[]): number {

@@ -5,11 +5,12 @@ import type { Reader } from '../text/reader.ts';
 import { clockTime, shortDay } from '../text/times.ts';
 import { temperature } from '../text/units.ts';
 import type { ChartCurve, ChartMoment, CurveChart } from './curve-chart.ts';
+import { actBy, safeFrom } from './round-moments.ts';
 import { pointsOf } from './run-points.ts';
+import { titled } from './titled.ts';
 
 const MS_PER_H = 3_600_000;
 const AFTER_SUNSET_H = 0.5;
-const FIVE_MIN_MS = 300_000;
 
 /** The day of one bed: a thermometer among its leaves with the covers shut and opened as advised; undefined where nothing opens. */
 export function dayChart({ garden, day }: OpeningPlan, bed: BedOpening, reader: Reader): CurveChart | undefined {
@@ -36,13 +37,21 @@ export function dayChart({ garden, day }: OpeningPlan, bed: BedOpening, reader: 
   ];
   const high = temperature(advice.shut.thermometerHigh.valueC, reader.units);
   const moments = momentsOf({ opened, takenOffAt: takenOff?.at, shutBy: day.shutBy, thawAt: thawOf(bed) });
+  const dayWords = shortDay(day.sunrise, garden.timeZone);
   const chart = {
-    title: `${bed.bed.name}, ${shortDay(day.sunrise, garden.timeZone)}`,
+    title: titled(bed.bed.name, dayWords),
     subtitle: `Shut, a thermometer inside reaches ${high}`,
     ...{ units: reader.units, timeZone: garden.timeZone, from, to, curves, moments },
     limits: [{ label: 'open at', tempC: limit.limitC, weight: 'mark' as const }],
   };
-  return { ...chart, altText: altText(chart, opened && temperature(opened.thermometerHigh.valueC, reader.units)) };
+  return {
+    ...chart,
+    altText: altText(
+      chart,
+      `${bed.bed.name}, ${dayWords}`,
+      opened && temperature(opened.thermometerHigh.valueC, reader.units),
+    ),
+  };
 }
 
 function thawOf({ day: { pick } }: BedOpening): Date | undefined {
@@ -59,19 +68,19 @@ interface DayTimes {
 function momentsOf({ opened, takenOffAt, shutBy, thawAt }: DayTimes): ChartMoment[] {
   const shutAt = opened?.shutAt ?? (takenOffAt && shutBy);
   const moments: (ChartMoment | undefined)[] = [
-    thawAt && { label: 'thawed', at: thawAt },
+    thawAt && { label: 'thawed', at: safeFrom(thawAt) },
     takenOffAt && { label: 'mat off', at: takenOffAt },
-    opened && { label: 'open', at: opened.openAt },
-    shutAt && { label: 'shut by', at: new Date(Math.floor(shutAt.getTime() / FIVE_MIN_MS) * FIVE_MIN_MS) },
+    opened && { label: 'open', at: actBy(opened.openAt) },
+    shutAt && { label: 'shut by', at: actBy(shutAt) },
   ];
   return moments.filter((moment) => moment !== undefined).toSorted((a, b) => a.at.getTime() - b.at.getTime());
 }
 
-function altText(chart: Omit<CurveChart, 'altText'>, openedHigh: string | undefined): string {
-  const { units, timeZone, limits, moments, title, subtitle } = chart;
+function altText(chart: Omit<CurveChart, 'altText'>, about: string, openedHigh: string | undefined): string {
+  const { units, timeZone, limits, moments, subtitle } = chart;
   const time = (at: Date) => clockTime(at, timeZone, units === 'us');
   const opened = openedHigh === undefined ? '' : ` Opened as advised, ${openedHigh}.`;
   const limit = limits.map(({ tempC }) => ` Open at ${temperature(tempC, units)}.`).join('');
   const times = list(moments.map(({ label, at }) => `${label} ${time(at)}`));
-  return `${title}. ${subtitle}.${opened}${limit}${times === '' ? '' : ` ${times.charAt(0).toUpperCase()}${times.slice(1)}.`}`;
+  return `${about}. ${subtitle}.${opened}${limit}${times === '' ? '' : ` ${times.charAt(0).toUpperCase()}${times.slice(1)}.`}`;
 }

@@ -5,17 +5,18 @@ import { cropWord, type Reader } from '../text/reader.ts';
 import { clockTime, shortDay } from '../text/times.ts';
 import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from '../text/units.ts';
 import type { ChartLimit, ChartMoment, CurveChart } from './curve-chart.ts';
+import { actBy, safeFrom } from './round-moments.ts';
 import { pointsOf } from './run-points.ts';
+import { titled } from './titled.ts';
 
 const MS_PER_H = 3_600_000;
 /** The picture begins before the covers are shut and ends when leaves have thawed. */
 const BEFORE_SHUTTING_H = 0.5;
 const AFTER_SUNRISE_H = 2;
 const AFTER_THAW_H = 0.5;
-/** More crops than these crowd the picture: the most endangered are shown. */
-const MOST_CROPS = 2;
+/** Two lines nearer than this leave no room for a label between them. */
+const CLEAR_OF_K = 2;
 const NEAR_K = 6;
-const FIVE_MIN_MS = 300_000;
 
 /** The night of one bed: outside and leaf, where its crops mark and die, and the times that matter. */
 export function nightChart(outlook: NightOutlook, { bed, verdict }: BedOutlook, reader: Reader): CurveChart {
@@ -27,8 +28,9 @@ export function nightChart(outlook: NightOutlook, { bed, verdict }: BedOutlook, 
   const low = temperatureWithRange(worst.organLowC, night.spread.sdK, reader.units);
   const what = isSurface ? 'soil surface' : 'leaf';
   const curve = (values: Float64Array) => pointsOf(night.run.timesMs, values, from, to);
+  const day = shortDay(span.sunset, garden.timeZone);
   const chart = {
-    title: `${bed.name}, ${shortDay(span.sunset, garden.timeZone)}`,
+    title: titled(bed.name, day),
     subtitle: `${isSurface ? 'Soil surface' : 'Leaf'} low ${low}, outside ${temperature(night.screenLowC, reader.units)}`,
     ...{ units: reader.units, timeZone: garden.timeZone, from, to },
     night: { from: span.sunset, to: span.sunrise },
@@ -44,7 +46,16 @@ export function nightChart(outlook: NightOutlook, { bed, verdict }: BedOutlook, 
     limits: limitsOf(verdict, reader),
     moments: momentsOf(outlook, night.thawAt, to),
   };
-  return { ...chart, altText: altText(chart, { what, low, at: night.leafLowAt, outsideLowC: night.screenLowC }) };
+  return {
+    ...chart,
+    altText: altText(chart, {
+      about: `${bed.name}, ${day}`,
+      what,
+      low,
+      at: night.leafLowAt,
+      outsideLowC: night.screenLowC,
+    }),
+  };
 }
 
 function endOf({ night }: NightOutlook, thawAt: Date | undefined, lastMs: number): Date {
@@ -52,11 +63,15 @@ function endOf({ night }: NightOutlook, thawAt: Date | undefined, lastMs: number
   return new Date(Math.min(lastMs, Math.max(night.sunrise.getTime() + AFTER_SUNRISE_H * MS_PER_H, thawMs)));
 }
 
-/** The most endangered crop always, the next one only where the night comes near its limit: far lines flatten the curves. */
+/**
+ * The most endangered crop always, one more only where the night comes near its limits and they stand clear of the first ones:
+ * far lines flatten the curves, and of lines side by side nobody can tell which is whose.
+ */
 function limitsOf({ plantings, worst }: BedVerdict, reader: Reader): ChartLimit[] {
   const alike = plantings.filter(({ planting }) => planting.crop.judgedBy === worst.planting.crop.judgedBy);
-  const near = alike.filter((each) => each === worst || each.organLowC - each.tolerance.firstMarkC < NEAR_K);
-  return near.slice(0, MOST_CROPS).flatMap(({ planting, tolerance }) => {
+  const near = alike.filter((each) => each.organLowC - each.tolerance.firstMarkC < NEAR_K);
+  const second = near.find((each) => each !== worst && standApart(each.tolerance, worst.tolerance));
+  return [worst, ...(second ? [second] : [])].flatMap(({ planting, tolerance }) => {
     const crop = cropWord(planting.crop, reader);
     return [
       { label: `${crop} marks`, tempC: tolerance.firstMarkC, weight: 'mark' as const },
@@ -65,30 +80,40 @@ function limitsOf({ plantings, worst }: BedVerdict, reader: Reader): ChartLimit[
   });
 }
 
+interface Limits {
+  readonly firstMarkC: number;
+  readonly lt50C: number;
+}
+
+function standApart(one: Limits, other: Limits): boolean {
+  const limits = ({ firstMarkC, lt50C }: Limits) => [firstMarkC, lt50C];
+  return limits(one).every((limitC) => limits(other).every((otherC) => Math.abs(limitC - otherC) >= CLEAR_OF_K));
+}
+
 function momentsOf({ night }: NightOutlook, thawAt: Date | undefined, to: Date): ChartMoment[] {
   const moments = [
-    // Rounded down, as in the words beside the picture.
-    { label: 'shut by', at: new Date(Math.floor(night.shutBy.getTime() / FIVE_MIN_MS) * FIVE_MIN_MS) },
+    { label: 'shut by', at: actBy(night.shutBy) },
     { label: 'sunset', at: night.sunset },
     { label: 'sunrise', at: night.sunrise },
-    ...(thawAt === undefined ? [] : [{ label: 'thawed', at: thawAt }]),
+    ...(thawAt === undefined ? [] : [{ label: 'thawed', at: safeFrom(thawAt) }]),
   ];
   return moments.filter(({ at }) => at <= to);
 }
 
 interface Lows {
+  readonly about: string;
   readonly what: string;
   readonly low: string;
   readonly at: Date;
   readonly outsideLowC: number;
 }
 
-function altText(chart: Omit<CurveChart, 'altText'>, { what, low, at, outsideLowC }: Lows): string {
-  const { units, timeZone, limits, moments, title } = chart;
+function altText(chart: Omit<CurveChart, 'altText'>, { about, what, low, at, outsideLowC }: Lows): string {
+  const { units, timeZone, limits, moments } = chart;
   const time = (instant: Date) => clockTime(instant, timeZone, units === 'us');
   const limitWords = limits.map(({ label, tempC }) => `${label} at ${temperature(tempC, units)}`);
   const momentWords = moments.map(({ label, at: instant }) => `${label} ${time(instant)}`);
-  return `${title}. Outside falls to ${temperature(outsideLowC, units)}, the ${what} to ${low} about ${time(at)}. ${sentence(limitWords)}${sentence(momentWords)}`.trim();
+  return `${about}. Outside falls to ${temperature(outsideLowC, units)}, the ${what} to ${low} about ${time(at)}. ${sentence(limitWords)}${sentence(momentWords)}`.trim();
 }
 
 function sentence(words: readonly string[]): string {

@@ -36,6 +36,7 @@ export function textCurve(chart: CurveChart, { columns, rows }: TextSize = USUAL
   }
   const margin = rowLabels(chart, range, rows);
   return [
+    chart.title,
     ...grid.map((line, index) => `${(margin.get(index) ?? '').padStart(LABEL_WIDTH)} |${line.join('').trimEnd()}`),
     axis(chart, columns),
     ...legend(chart),

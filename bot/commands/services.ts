@@ -19,7 +19,7 @@ export interface Services {
   /** Absent where there are no channels. */
   readonly poster?: ChannelPoster;
   /** A made-up night, shown to who has no garden here yet where no account is needed to try the program. */
-  readonly sample?: (reader: Reader) => Reply;
+  readonly sample?: (reader: Reader) => Promise<Reply>;
   /** The same garden's day. */
-  readonly sampleDay?: (reader: Reader) => Reply;
+  readonly sampleDay?: (reader: Reader) => Promise<Reply>;
 }

@@ -5,6 +5,7 @@ import { answer, answerPress } from '../../commands/dispatch.ts';
 import type { Services } from '../../commands/services.ts';
 import type { Reply } from '../reply.ts';
 import type { Place } from '../request.ts';
+import { chartAsked, writtenChart } from './chart-file.ts';
 import { drawn } from './draw.ts';
 import { typedLine } from './typed-line.ts';
 
@@ -50,8 +51,10 @@ export async function runTerminal(door: TerminalDoor): Promise<void> {
 async function answered(text: string, offered: Reply['buttons'], door: TerminalDoor): Promise<Reply['buttons']> {
   const say = sayer(door.output);
   if (!door.interactive) say(`\n> ${text}`);
-  const reply = await replyTo(text, offered, door);
+  const { line, file } = chartAsked(text);
+  const reply = await replyTo(line, offered, door);
   say(`\n${drawn(reply, widthOf(door.output))}${choices(reply.buttons)}`);
+  if (file !== undefined) say(`\n${await writtenChart(reply, file)}`);
   return reply.buttons;
 }
 

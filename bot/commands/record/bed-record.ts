@@ -1,6 +1,8 @@
 import { DateTime } from 'luxon';
+import { type ToldAndMeasured, trackRecord } from '../../../rules/index.ts';
 import { recordPicture } from '../../charts/pictures.ts';
 import type { RecordChart } from '../../charts/record-chart.ts';
+import { titled } from '../../charts/titled.ts';
 import type { Reply, Section } from '../../chat/reply.ts';
 import { learnedSite } from '../../learning/learned-site.ts';
 import { lastTold, outside, underCover } from '../../learning/scored-nights.ts';
@@ -23,6 +25,8 @@ const LINES = 7;
 const DRAWN = 14;
 /** A correction smaller than this is not worth a word. */
 const WORTH_SAYING_RATIO = 0.1;
+/** Of the nights, inside the range. */
+const WANTED_FRACTION = 0.8;
 
 /** How well a member's own beds have been foretold. */
 export async function bedRecord({ beds, since, now, reader }: BedRecordWish, store: Store): Promise<Reply> {
@@ -85,7 +89,7 @@ async function section(
       ...(outsideWords === undefined ? [] : [`Outside: ${outsideWords}`]),
       ...last.flatMap((night) => nightLine(night, reader)),
       ...(await taughtLines(store, bed, now, reader)),
-      ...(await spreadLines(store, bed, now)),
+      ...(await spreadLines(store, bed, told, now)),
     ],
   };
 }
@@ -95,11 +99,12 @@ function nightLine(scored: ScoredNight, reader: Reader): string[] {
   return told === undefined ? [] : [`${shortDate(scored.reading.night)}: ${nightWords(told, reader)}.`];
 }
 
-/** Owns up where its ranges have been too narrow or too wide. */
-async function spreadLines(store: Store, bed: OwnBed, now: Date): Promise<string[]> {
+/** Owns up where its ranges have been too narrow or too wide: in what was told, and in what has been learned since. */
+async function spreadLines(store: Store, bed: OwnBed, told: readonly ToldAndMeasured[], now: Date): Promise<string[]> {
+  const wereNarrow = (trackRecord(told)?.insideFraction ?? WANTED_FRACTION) < WANTED_FRACTION;
   const { beds } = await learnedSite(store, { site: bed.site, beds: [bed] }, now);
   const ratio = beds.get(bed.id)?.spreadRatio ?? 1;
-  if (Math.abs(ratio - 1) < WORTH_SAYING_RATIO) return [];
+  if (Math.abs(ratio - 1) < WORTH_SAYING_RATIO || wereNarrow !== ratio > 1) return [];
   const percent = Math.round(100 * Math.abs(ratio - 1));
   return [
     ratio > 1
@@ -121,7 +126,7 @@ function chartOf(bed: OwnBed, scored: readonly ScoredNight[], reader: Reader): R
   const [first, last] = [drawn[0]?.night ?? '', drawn.at(-1)?.night ?? ''];
   const span = `${shortDate(first)} to ${shortDate(last)}`;
   return {
-    title: `${bed.name}, ${span}`,
+    title: titled(bed.name, span),
     subtitle: words.split(';')[0] ?? '',
     units: reader.units,
     nights: drawn,

@@ -40,7 +40,7 @@ async function tonight(request: Request, services: Services): Promise<Reply> {
   const reader = await readerFor(request, services);
   const { memberId, now } = request;
   if (services.sample !== undefined && ((await services.store?.sites.list(memberId)) ?? []).length === 0) {
-    const reply = services.sample(reader);
+    const reply = await services.sample(reader);
     return { ...reply, sections: [...reply.sections, { lines: [SAMPLE_NOTICE] }] };
   }
   const store = storeOf(services);

@@ -39,7 +39,10 @@ export async function ownDayReply(wish: OwnDayWish, services: Services): Promise
 }
 
 /** The first bed with something to open, else the first that could be. */
-async function dayPicture({ plan, reader }: OpeningTelling): Promise<Picture | undefined> {
+export async function dayPicture({
+  plan,
+  reader,
+}: Pick<OpeningTelling, 'plan' | 'reader'>): Promise<Picture | undefined> {
   const [chart] = plan.beds.flatMap((bed) => dayChart(plan, bed, reader) ?? []);
   return chart && (await curvePicture(chart));
 }

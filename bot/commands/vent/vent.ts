@@ -40,7 +40,7 @@ async function vent(request: Request, services: Services): Promise<Reply> {
   const { memberId, now } = request;
   const { sampleDay, store } = services;
   if (sampleDay !== undefined && ((await store?.sites.list(memberId)) ?? []).length === 0) {
-    const reply = sampleDay(reader);
+    const reply = await sampleDay(reader);
     return { ...reply, sections: [...reply.sections, { lines: [SAMPLE_NOTICE] }] };
   }
   const site = await ownSite(storeOf(services), request, typed);

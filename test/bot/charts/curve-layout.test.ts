@@ -17,6 +17,23 @@ test('no two labels meet, wherever curves and limits run', () => {
   );
 });
 
+test('the name of a limit stands by its own line, with none of the same crop’s others between', () => {
+  fc.assert(
+    fc.property(nightCharts, (chart) => {
+      const [mark, loss] = chart.limits;
+      fc.pre(mark !== undefined && loss !== undefined && Math.abs(mark.tempC - loss.tempC) > 0.5);
+      const { limits } = curveLayout({ ...chart, limits: [mark, loss].filter((limit) => limit !== undefined) });
+      for (const { y, label } of limits) {
+        const others = limits.filter((each) => each.y !== y);
+        const middle = (label.box.top + label.box.bottom) / 2;
+        for (const other of others) {
+          expect(other.y > Math.min(y, middle) && other.y < Math.max(y, middle)).toBe(false);
+        }
+      }
+    }),
+  );
+});
+
 test('every label stands on the paper', () => {
   fc.assert(
     fc.property(nightCharts, (chart) => {

@@ -6,7 +6,7 @@ import { nightCharts } from './arbitrary-chart.ts';
 
 const hour = (h: number) => new Date(Date.UTC(2026, 0, 20, 17 + h));
 const FALLING: CurveChart = {
-  title: '',
+  title: 'Long tunnel, Tue 20 Jan',
   subtitle: '',
   units: 'metric',
   timeZone: 'UTC',
@@ -20,6 +20,7 @@ const FALLING: CurveChart = {
 
 test('a falling night falls from the upper left to the right, its limit below', () => {
   expect(textCurve(FALLING, { columns: 16, rows: 7 })).toEqual([
+    'Long tunnel, Tue 20 Jan',
     '    0° |**',
     '       |  ****',
     '       |      ****',
@@ -45,7 +46,7 @@ test('no line is wider than a narrow terminal', () => {
 test('the leaf is seen in every column', () => {
   fc.assert(
     fc.property(nightCharts, (chart) => {
-      const rows = textCurve(chart, { columns: 40, rows: 9 }).slice(0, 9);
+      const rows = textCurve(chart, { columns: 40, rows: 9 }).slice(1, 10);
       for (let column = 0; column < 39; column += 1) {
         expect(rows.some((row) => [...row][8 + column] === '*')).toBe(true);
       }

@@ -130,9 +130,9 @@ describe('words', () => {
     expect(told({ kind: 'unknown', because: 'unavailable' })).toMatch(/could not read the official warnings/);
   });
 
-  test('the sample is labelled as invented, has one bed at risk, and reads the same facts in both unit systems', () => {
-    const us = drawn(sampleWarning(readerOf('en-US')));
-    const metric = drawn(sampleWarning(readerOf('en-GB')));
+  test('the sample is labelled as invented, has one bed at risk, and reads the same facts in both unit systems', async () => {
+    const us = drawn(await sampleWarning(readerOf('en-US')));
+    const metric = drawn(await sampleWarning(readerOf('en-GB')));
     expect(us).toMatch(/sample that we made up/);
     expect(us).toMatch(/: 1 of 4 beds at risk tonight/);
     expect(metric).toMatch(/: 1 of 4 beds at risk tonight/);

@@ -24,7 +24,7 @@ async function typed(lines: readonly string[], interactive = false): Promise<str
     output,
     interactive,
     locale: 'en-US',
-    greeting: sampleWarning(readerOf('en-US')),
+    greeting: await sampleWarning(readerOf('en-US')),
   });
   output.end();
   return seen;

@@ -1,0 +1,51 @@
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { chartAsked, writtenChart } from '../../../../bot/chat/terminal/chart-file.ts';
+import { sampleDay } from '../../../../bot/chat/terminal/sample-day.ts';
+import { sampleWarning } from '../../../../bot/chat/terminal/sample-warning.ts';
+import { readerOf } from '../../../../bot/text/reader.ts';
+
+let folder: string;
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'eiderdown-chart-'));
+});
+afterEach(() => rm(folder, { recursive: true, force: true }));
+
+const READER = readerOf('en-US');
+
+test.each([
+  ['tonight --chart night.png', 'tonight', 'night.png'],
+  ['record bed:"Long tunnel" --chart "my record.png"', 'record bed:"Long tunnel"', 'my record.png'],
+  ['tonight', 'tonight', undefined],
+  ['tonight --chart ', 'tonight --chart ', undefined],
+])('%s is read as a line and a file', (text, line, file) => {
+  expect(chartAsked(text)).toEqual({ line, ...(file !== undefined && { file }) });
+});
+
+test.each([
+  ['night', sampleWarning],
+  ['day', sampleDay],
+] as const)(
+  'the picture of the sample %s is written, and drawn in characters within 80 columns',
+  async (_name, sample) => {
+    const reply = await sample(READER);
+    const file = join(folder, 'curve.png');
+    expect(await writtenChart(reply, file)).toBe(`The picture is in ${file}.`);
+    expect([...(await readFile(file)).subarray(1, 4)]).toEqual([...Buffer.from('PNG')]);
+    const lines = reply.picture?.text ?? [];
+    expect(lines.length).toBeGreaterThan(10);
+    expect(Math.max(...lines.map(({ length }) => length))).toBeLessThanOrEqual(80);
+  },
+);
+
+test('a folder that is not there is told in one sentence', async () => {
+  const told = await writtenChart(await sampleWarning(READER), join(folder, 'missing', 'curve.png'));
+  expect(told).toMatch(/^The picture cannot be written to .+; name a file in a folder that exists\.$/);
+});
+
+test('an answer without a picture says so', async () => {
+  const told = await writtenChart({ headline: 'Noted.', sections: [], private: true }, join(folder, 'curve.png'));
+  expect(told).toContain('has no picture');
+});
