@@ -41,22 +41,45 @@ interface Vapour {
   readonly condensed: number;
 }
 
+export interface SolverTolerance {
+  readonly relative: number;
+  readonly absolute: number;
+}
+
+const USUAL_TOLERANCE: SolverTolerance = { relative: 1e-6, absolute: 1e-4 };
+
 /** Lowest exposed leaf of the night. [°C] */
 export function secondLeafLowC(input: NightInput): number {
+  return secondNight(input, USUAL_TOLERANCE).leafLowC;
+}
+
+export interface SecondNight {
+  readonly leafLowC: number;
+  /** How often the solver asked how fast everything changes. */
+  readonly evaluations: number;
+}
+
+/** The night as finely as the solver is told to. */
+export function secondNight(input: NightInput, tolerance: SolverTolerance): SecondNight {
   const bed = new SecondBed(input);
   const solver = new Solver(bed.start.length);
   solver.denseOutput = true;
   solver.maxSteps = 1_000_000;
-  solver.relativeTolerance = 1e-6;
-  solver.absoluteTolerance = 1e-4;
+  solver.relativeTolerance = tolerance.relative;
+  solver.absoluteTolerance = tolerance.absolute;
   const spanS = (input.end.getTime() - input.start.getTime()) / 1000;
   let lowC = Number.POSITIVE_INFINITY;
   const output = solver.grid(REPORT_S, (timeS, state) => {
     if (timeS >= LEFT_OUT_S) lowC = Math.min(lowC, bed.leafC(timeS, state));
   });
-  const { outcome } = solver.solve((timeS, state) => bed.derivative(timeS, state), 0, [...bed.start], spanS, output);
+  let evaluations = 0;
+  const derivative = (timeS: number, state: number[]) => {
+    evaluations += 1;
+    return bed.derivative(timeS, state);
+  };
+  const { outcome } = solver.solve(derivative, 0, [...bed.start], spanS, output);
   if (outcome !== 0) throw new Error('the solver did not reach the morning');
-  return lowC;
+  return { leafLowC: lowC, evaluations };
 }
 
 /** The state: heat of each soil layer in MJ m⁻³, then canopy, cover and air in °C and the wetness of the cover. */
