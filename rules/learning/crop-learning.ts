@@ -3,8 +3,8 @@ import { normalFraction } from '../verdict/normal-fraction.ts';
 /**
  * What a garden's own outcomes teach about a crop. One number, the shift of the whole tolerance (positive: hardier, so
  * that every limit lies lower), starts at zero with the published spread. Each outcome is a threshold observation with
- * normal errors (a probit likelihood); the posterior is matched by a normal with the same mean and variance after each
- * (assumed-density filtering), which is closed form and does not depend on a step size.
+ * normal errors (a probit likelihood), or with a small chance about something else; the posterior is matched by a normal with
+ * the same mean and variance after each (assumed-density filtering), which is closed form and does not depend on a step size.
  */
 
 /** Belief about how much hardier than the table a crop is here. */
@@ -30,6 +30,9 @@ export interface ColdNight {
   /** Median lethal limit of the table at that night's hardening, at most `firstMarkC`. [°C] */
   readonly lt50C: number;
 }
+
+/** Slugs, sunscald, the wrong bed: so many answers in a hundred tell nothing of the frost (`judgement`). */
+const UNRELATED_FRACTION = 0.05;
 
 /** What is believed before any outcome. */
 export function bookHardiness(cropSdK: number): HardinessBelief {
@@ -61,16 +64,17 @@ function threshold(belief: HardinessBelief, night: ColdNight, limitC: number, co
   const totalK2 = belief.varianceK2 + night.sdK ** 2;
   const sign = colder ? -1 : 1;
   const z = (sign * (night.organLowC - limitC + belief.hardierK)) / Math.sqrt(totalK2);
-  const ratio = hazard(z);
+  const ratio = slope(z);
   return {
     hardierK: belief.hardierK + (sign * belief.varianceK2 * ratio) / Math.sqrt(totalK2),
-    varianceK2: belief.varianceK2 - (belief.varianceK2 ** 2 / totalK2) * ratio * (ratio + z),
+    // Against all odds it would leave the belief less sure; it is then rather taken as about something else.
+    varianceK2: belief.varianceK2 - (belief.varianceK2 ** 2 / totalK2) * Math.max(0, ratio * (ratio + z)),
   };
 }
 
-/** Normal density over normal distribution at z; its limit −z where both vanish. */
-function hazard(z: number): number {
-  // Asymptotic series: within 0.1 % here, where the quotient would be of two vanishing numbers.
-  if (z < -4) return -z - 1 / z + 2 / z ** 3 - 10 / z ** 5;
-  return Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI) / normalFraction(z);
+/** Derivative of the logarithm of the chance of what was seen, half of the unrelated answers agreeing by luck. */
+function slope(z: number): number {
+  const related = 1 - UNRELATED_FRACTION;
+  const density = Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
+  return (related * density) / (UNRELATED_FRACTION / 2 + related * normalFraction(z));
 }

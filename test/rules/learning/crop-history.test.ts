@@ -41,7 +41,17 @@ test("another garden of the club counts less than one's own", () => {
 });
 
 test('an outcome is held against the limits of its own night', () => {
-  const soft = hardinessLearned(spinach(), 1, [seen({ hardeningIndex: 0 })])?.hardierK ?? 0;
-  const hard = hardinessLearned(spinach(), 1, [seen({ hardeningIndex: 1 })])?.hardierK ?? 0;
-  expect(soft).toBeGreaterThan(hard);
+  const organLowC = toleranceAt(spinach(), 0).firstMarkC - 2;
+  const soft = hardinessLearned(spinach(), 1, [seen({ organLowC, hardeningIndex: 0 })])?.hardierK ?? 0;
+  const hard = hardinessLearned(spinach(), 1, [seen({ organLowC, hardeningIndex: 1 })])?.hardierK ?? 0;
+  expect(soft).toBeGreaterThan(0.5);
+  expect(hard).toBeLessThan(0.2);
+});
+
+test('what hardly can be of the frost is hardly believed', () => {
+  const { firstMarkC: softMarkC } = toleranceAt(spinach(), 0);
+  const odd = seen({ organLowC: softMarkC - 10, hardeningIndex: 0 });
+  const likely = seen({ organLowC: softMarkC - 2, hardeningIndex: 0 });
+  const hardierK = (outcome: SeenOutcome) => hardinessLearned(spinach(), 1, [outcome])?.hardierK ?? 0;
+  expect(hardierK(odd)).toBeLessThan(hardierK(likely));
 });
