@@ -2,7 +2,7 @@ import type { OutsideInstant } from '../sky/prepared-weather.ts';
 import { incidentLight } from '../sun/incident-light.ts';
 import type { Bed, Cover } from './bed.ts';
 import { snowLightFraction } from './cover-dress.ts';
-import type { CoverGeometry, SnowOnCover } from './night-input.ts';
+import type { SnowOnCover } from './night-input.ts';
 
 /** How fast light fades in a canopy with leaf area, and what dense leaves keep of it (`canopy-light`). */
 const CANOPY_EXTINCTION = 0.6;
@@ -15,6 +15,8 @@ const JUG_ABSORBED_FRACTION = 0.8;
 /** Diffuse light passes less well than a beam square on; so does a beam through arches, fabrics and inner covers (`ashrae-incidence`). */
 const DIFFUSE_FRACTION = 0.92;
 const CURVED_FRACTION = 0.97;
+/** Open ground. */
+const LEVEL = { kind: 'flat', tiltDeg: 0, azimuthDeg: 0 } as const;
 
 /**
  * Sets what the sun warms in a bed: covers, walls, jugs, leaves, soil and path.
@@ -31,8 +33,7 @@ export function setSun(bed: Bed, outside: OutsideInstant, isBlanketed: boolean, 
     shareOut(bed, 0, 0);
     return;
   }
-  const geometry: CoverGeometry =
-    bed.outermost === undefined ? { ...bed.stack.geometry, kind: 'flat' } : bed.stack.geometry;
+  const geometry = bed.outermost === undefined ? LEVEL : bed.stack.geometry;
   const light = incidentLight(outside.globalWPerM2, outside.sun, geometry);
   let beam = light.beamWPerM2;
   let diffuse = light.diffuseWPerM2;

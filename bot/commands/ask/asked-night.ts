@@ -37,7 +37,8 @@ export function statedNight(lowC: number, sky: SaidSky | undefined, now: Date, s
     windMPerS: night.assumed.windMPerS,
     assumed: night.assumed,
     under: eachOnce((bed) => {
-      shared ??= sharedNight(night.site, night.weather, night.window);
+      // No answer tells of the thaw.
+      shared ??= sharedNight(night.site, night.weather, night.window, 0);
       return bedNight({ ...night, bed }, shared);
     }),
   };
