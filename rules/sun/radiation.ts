@@ -55,7 +55,7 @@ export function diffuseFraction(globalWPerM2: number, cosZenith: number, eccentr
   const clearness = Math.min(1, globalWPerM2 / overAtmosphereWPerM2);
   if (clearness <= 0.22) return 1 - 0.09 * clearness;
   if (clearness > 0.8) return 0.165;
-  return 0.9511 + clearness * (-0.1604 + clearness * (4.388 + clearness * (-16.638 + clearness * 12.336)));
+  return 0.9511 - 0.1604 * clearness + 4.388 * clearness ** 2 - 16.638 * clearness ** 3 + 12.336 * clearness ** 4;
 }
 
 function refuseNoCosine(cosZenith: number): void {
