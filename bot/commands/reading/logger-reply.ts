@@ -94,7 +94,8 @@ function understoodLines({ units, zone, daysOnly, assumedOrder, holdsInside, hol
   const order =
     assumedOrder === undefined ? '' : ` Dates read with the ${assumedOrder === 'day-first' ? 'day' : 'month'} first.`;
   const days = daysOnly ? ' Only days are written: each low counts for the night that ended that morning.' : '';
-  return [`Temperatures ${what} in °${units}, times of ${zone}.${order}${days}`];
+  const times = zone === undefined ? 'times by the zone written with them' : `times of ${zone}`;
+  return [`Temperatures ${what} in °${units}, ${times}.${order}${days}`];
 }
 
 function doubtLines(doubted: readonly LoggerReading[]): string[] {

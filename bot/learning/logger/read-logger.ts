@@ -30,7 +30,8 @@ export interface LoggerFile extends LoggerNights {
   readonly rowCount: number;
   readonly badRows: readonly BadRow[];
   readonly units: 'C' | 'F';
-  readonly zone: string;
+  /** That times without an offset of their own were read in; absent where each has one. */
+  readonly zone: string | undefined;
   /** Present where nothing in the file told day from month. */
   readonly assumedOrder: DayOrder | undefined;
   /** Only days are written: each value is the low of that morning. */
@@ -65,7 +66,8 @@ export function readLogger(text: string, place: LoggerPlace, said: LoggerSaid): 
   const daysOnly = times.every(({ clock }) => clock === undefined);
   return {
     ...(daysOnly ? morningNights(samples, zone) : loggerNights(samples, place)),
-    ...{ rowCount: data.length, badRows, units, zone, daysOnly },
+    ...{ rowCount: data.length, badRows, units, daysOnly },
+    zone: times.every(({ offsetMin }) => offsetMin !== undefined) ? undefined : zone,
     assumedOrder: told === undefined && times.some(({ yearFirst }) => !yearFirst) ? said.usualOrder : undefined,
     holdsInside: columns.inside !== undefined,
     holdsOutside: columns.outside !== undefined,

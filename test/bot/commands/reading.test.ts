@@ -132,7 +132,7 @@ describe('a logger’s file', () => {
   test('is kept night by night, and what was understood is said', async () => {
     const reply = await upload(['time,inside °C', ...rows(-5)].join('\n'));
     expect(reply.headline).toBe('Long tunnel: 1 night noted from 48 rows.');
-    expect(wordsOf(reply)).toContain('Temperatures under the cover in °C, times of America/Chicago.');
+    expect(wordsOf(reply)).toContain('Temperatures under the cover in °C, times by the zone written with them.');
     expect((await readings())[0]).toMatchObject({ night: LAST_NIGHT, underCoverLowC: -5, origin: 'logger' });
   });
 

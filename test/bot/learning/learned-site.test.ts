@@ -104,6 +104,17 @@ describe('the next answer', () => {
     expect(after.widthF).toBeLessThan(before.widthF);
   });
 
+  test('to a question about that bed moves alike, and says so too', async () => {
+    const question = 'ask will my kale survive tonight?';
+    const lowF = (words: string) => Number(/Leaf low about (−?\d+) °F/.exec(words)?.[1]?.replace('−', '-'));
+    const before = lowF(wordsOf(await club.say(question)));
+    await read('Tunnel', 20, { underCoverLowC: -3, outsideLowC: -9 });
+    const after = wordsOf(await club.say(question));
+    expect(after).toMatch(/Tunnel: your low tunnel has run \d °F warmer than the book, from 20 nights\./);
+    expect(lowF(after)).toBe(leafF((await club.say('tonight')).picture?.altText).lowF);
+    expect(lowF(after) - before).toBeGreaterThanOrEqual(3);
+  });
+
   test('of /vent has leaves thaw later in a bed that runs colder', async () => {
     const thawed = async () => wordsOf(await club.say('vent'));
     const before = await thawed();

@@ -188,3 +188,16 @@ test('whatever a file holds, reading it ends quickly and without a fault', () =>
   }
   expect(performance.now() - begun).toBeLessThan(10_000);
 });
+
+test('names no zone where every time has an offset of its own', () => {
+  const withOffset = [
+    'time,inside °C',
+    ...lines(
+      (at) => at.toISOString(),
+      (hour) => `,${coldest(hour).toFixed(2)}`,
+    ),
+  ];
+  expect(file(withOffset.join('\n')).zone).toBeUndefined();
+  const without = ['time,inside °C', ...lines(iso, (hour) => `,${coldest(hour).toFixed(2)}`)];
+  expect(file(without.join('\n')).zone).toBe('America/New_York');
+});
