@@ -54,8 +54,15 @@ function isNamedBefore(spans: readonly Span[], mention: CoverMention, earlier: r
   const isGeneric = mention.assumes === 'tunnel-is-low' || mention.assumes === 'plastic-on-hoops';
   const isDefinite = isCue(spans[mention.at - 1], 'the', 'it') || (isGeneric && isCue(spans[mention.at - 1], 'mine'));
   if (!isDefinite) return false;
+  if (belongsToOtherChoice(spans, mention.at, earlier.at(-1)?.at ?? 0)) return false;
   const likeIt = earlier.some(({ keys }) => keys.some((one) => one === key || (isGeneric && one.includes('tunnel'))));
   return likeIt && mention.keys.length === 1;
+}
+
+/** "Fleece inside the tunnel or a blanket over the tunnel": each choice has it. */
+function belongsToOtherChoice(spans: readonly Span[], at: number, before: number): boolean {
+  const or = spans.findLastIndex((span, place) => place < before && isCue(span, 'or', 'versus'));
+  return or >= 0 && before - or <= 3 && isCue(spans[at - 2], 'over', 'under') && before >= at - 4;
 }
 
 function allMentions(spans: readonly Span[]): readonly CoverMention[] {

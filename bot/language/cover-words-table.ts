@@ -184,7 +184,8 @@ export const BARE_WORDS: readonly { readonly fronts?: string; readonly phrases: 
     phrases:
       'bare, nothing, with nothing on, uncovered, unprotected, open ground, open bed, in the open, out in the open, exposed, naked, ' +
       'unsheltered, outdoors, outside in the open, open field, open air, in the open air, uncovered bed, open garden, unmulched, ' +
-      'without a cover, not covered, not covering, never covered, forgot to cover, no row cover or anything',
+      'without a cover, not covered, not covering, never covered, forgot to cover, no row cover or anything, ' +
+      'not under anything, not under cover, not under any cover, under nothing',
   },
   {
     fronts: 'no, with no, without, without any, w/o, w/o any, wo, not any, zero',
@@ -194,7 +195,10 @@ export const BARE_WORDS: readonly { readonly fronts?: string; readonly phrases: 
     fronts: 'nothing, with nothing',
     phrases: 'on it, on them, on em, over it, over them, over em, on top',
   },
-  { fronts: 'isnt, arent, wasnt, werent, havent, hasnt been, havent been, didnt', phrases: 'covered, cover' },
+  {
+    fronts: 'isnt, arent, wasnt, werent, havent, hasnt been, havent been, didnt, i dont, we dont',
+    phrases: 'covered, cover',
+  },
 ];
 
 /** Things that people lay over plants and no table holds. */

@@ -4,7 +4,7 @@
  */
 export const CUE_WORDS = {
   // --- how a question begins
-  what: 'what does, what, whats, what is, what are, what kind of, what sort of',
+  what: 'whatll, what does, what, whats, what is, what are, what kind of, what sort of',
   which: 'who, whos, who is, whose, which, which one, which ones, which of',
   how: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, how well does, how good is, how effective is, how much will, how much warmth, best way to, ways to, way to, how to, easiest way to, cheapest way to, whats the best way, a way to, how, hows',
   when: 'how late can i, how early can i, how late can we, what week, which week, what month, which month, what date, which date, what day, which day, by what date, by which date, how long until, how long till, how soon after, whens, when is, when are, when, what time, by when, by what time, at what time, how early, how late, how soon, how long before, what hour, latest time, earliest time, what time of day, till when, until when, time to',
@@ -58,7 +58,7 @@ export const CUE_WORDS = {
     'put over, lay over, throw over, put on, lay on, pile on, lay, throw, throw on, put, pile, drape, wrap, bundle up, tuck up, tuck in, bring through, gets, get, use, add, stack, pull over, put down, ' +
     'keep, keeps, keeping, rescue, bed down, overnight cover, keep warm, warm, put out, protecting from, put around, toss, toss over, anything on, anything over, something over, something on, reach for, cover them with',
   remedy:
-    'suggest, recommend, advise, suggestions, any suggestions, what would you suggest, what do you suggest, what do you recommend, ideas for, recommendation, advice, anything i can do, something i can do, anything we can do, what else can i do, what should i do, what do i do, what can i do, what to do, what must i do, what do we do, what should we do, how do i help, how can i help',
+    'suggest, recommend, advise, suggestions, any suggestions, what would you suggest, what do you suggest, what do you recommend, ideas for, recommendation, advice, anything i can do, something i can do, anything i can put, something i can put, anything to put, something to put, anything we can do, what else can i do, what should i do, what do i do, what can i do, what to do, what must i do, what do we do, what should we do, how do i help, how can i help',
   'as-well': 'as well, too, also, in addition, on top of that, on top as well, both',
   gain: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, what does, how well does, how good is, how effective is, how much will, how much warmth',
   check: 'check, status, report, overview, summary, rundown, run down, state of',

@@ -79,6 +79,11 @@ function isContent(span: Span, at: number, spans: readonly Span[]): boolean {
   return span.senses.every((sense) => sense.kind === 'ordinary');
 }
 
+/** "it", "them"; but "its going to 27" speaks of the night. */
+export function isThing(span: Span): boolean {
+  return isCue(span, 'it') && span.plain !== 'its';
+}
+
 /** Is one cue followed by another within a few words? */
 export function follows(spans: readonly Span[], first: Cue, second: Cue, within: number): boolean {
   return spans.some(

@@ -1,6 +1,6 @@
-import { type Facts, isFragment, namesBeds, namesPlant } from './facts.ts';
+import { type Facts, isFragment, isThing, namesBeds, namesPlant } from './facts.ts';
 import type { IntentRule } from './intent-rule.ts';
-import { isCue, type Span, senseOf } from './span.ts';
+import { isCue, senseOf } from './span.ts';
 
 /** "Blanket or tunnel?" */
 export const COMPARE_COVERS: IntentRule = {
@@ -33,6 +33,7 @@ export const WHAT_COVER: IntentRule = {
   ],
   unless: [
     asksWhichNeedsCover,
+    asksWhichToCover,
     ({ says }) => says('limit', 'worry', 'risk') && !says('need'),
     (facts) => !namesSomething(facts) && !asksOfCoverAlone(facts),
   ],
@@ -72,11 +73,6 @@ function asksWhatToLay(facts: Facts): boolean {
   return covers(facts) && says('what', 'which', 'how') && about && !isYesNo;
 }
 
-/** "it", "them"; but "its going to 27" speaks of the night. */
-function isThing(span: Span): boolean {
-  return isCue(span, 'it') && span.plain !== 'its';
-}
-
 /** "What should go over my garlic?" */
 function asksWhatGoesOver({ spans, says, hasCover }: Facts): boolean {
   const over = spans.some((span, at) => {
@@ -103,6 +99,17 @@ function beginsWithCovering(facts: Facts): boolean {
 /** "Which vegetables don't need cover?" asks for the crops. */
 function asksWhichNeedsCover(facts: Facts): boolean {
   return facts.says('which') && facts.says('garden') && !namesPlant(facts) && !facts.hasBed;
+}
+
+/** "What should I cover tonight?" asks for the crops as well. */
+function asksWhichToCover(facts: Facts): boolean {
+  const { spans, says, hasBed } = facts;
+  const coversAll = spans.some(
+    ({ plain }, at) =>
+      /^(cover|protect)$/.test(plain) && (spans[at + 1] === undefined || senseOf(spans[at + 1], 'when')),
+  );
+  const isOpen = isCue(spans[0], 'what', 'which') && says('should') && !spans.some(isThing);
+  return isOpen && coversAll && !namesPlant(facts) && !hasBed;
 }
 
 function covers({ says, hasCover }: Facts): boolean {

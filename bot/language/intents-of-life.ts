@@ -1,4 +1,4 @@
-import { asksOfFate, type Facts, isFragment, namesBeds, namesNight, namesPlant } from './facts.ts';
+import { asksOfFate, type Facts, isFragment, isThing, namesBeds, namesNight, namesPlant } from './facts.ts';
 import type { IntentRule } from './intent-rule.ts';
 import { isCue, type Span, senseOf } from './span.ts';
 
@@ -90,7 +90,7 @@ function asksOfEverything(facts: Facts): boolean {
 function asksWhich(facts: Facts): boolean {
   const { says, hasBed } = facts;
   const asks = asksOfFateOrCover(facts) || says('leave') || (says('limit') && says('garden'));
-  return says('which', 'what') && asks && !says('it') && !hasBed;
+  return says('which', 'what') && asks && !facts.spans.some(isThing) && !hasBed;
 }
 
 /** "Which greens make it through 10F?": a word for many crops, and which of them is the question. */

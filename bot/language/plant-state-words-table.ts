@@ -3,6 +3,8 @@ import type { Stage } from './understood.ts';
 export interface StateWords {
   readonly hardened?: boolean;
   readonly stage?: Stage;
+  /** Each stands before each of `phrases`. */
+  readonly fronts?: string;
   readonly phrases: string;
 }
 
@@ -30,10 +32,20 @@ export const STATE_WORDS: readonly StateWords[] = [
   {
     stage: 'seedling',
     hardened: false,
+    fronts: 'just, newly, freshly, recently',
+    phrases: 'set out, planted out, transplanted, planted, put out, put in, gone in, gone out',
+  },
+  {
+    stage: 'seedling',
+    hardened: false,
+    fronts: 'set out, planted out, transplanted, planted, put out, put in',
+    phrases: 'yesterday, today, this morning, this week, last week',
+  },
+  {
+    stage: 'seedling',
+    hardened: false,
     phrases:
-      'just set out, just planted out, just transplanted, newly set out, newly planted out, newly transplanted, freshly set out, freshly planted out, freshly transplanted, freshly planted, ' +
-      'newly planted, just planted, just put out, just put in, recently set out, recently transplanted, recently planted, recently planted out, set out yesterday, set out today, set out this week, planted out yesterday, planted yesterday, planted out today, ' +
-      'transplanted yesterday, transplanted today, transplanted this week, transplanted last week, planted out this week, planted out last week, set out last week, planted last week, planted this week, put out yesterday, went in yesterday, new transplants, fresh transplants, tender seedlings, tender young, just went in, just gone in, planted today, just out of the greenhouse',
+      'new transplants, fresh transplants, tender seedlings, tender young, went in yesterday, just went in, just went out, just out of the greenhouse',
   },
   {
     stage: 'seedling',

@@ -29,7 +29,7 @@ export function temperaturePhrases(spans: readonly Span[]): readonly Temperature
   const found: TemperaturePhrase[] = [];
   for (let at = 0; at < spans.length; ) {
     const phrase = decadeAt(spans, at) ?? numbersAt(spans, at) ?? wordsAt(spans, at);
-    if (phrase) found.push(phrase);
+    if (phrase && !isOtherNumber(phrase)) found.push(phrase);
     at = phrase?.next ?? at + 1;
   }
   return found;
@@ -58,6 +58,13 @@ function numbersAt(spans: readonly Span[], from: number): TemperaturePhrase | un
     next: last.next,
     afterDash: isMark(spans[from - 1], '-'),
   };
+}
+
+/** A larger number alone is some other number (judgement). */
+const LARGEST_LONE = 150;
+
+function isOtherNumber({ sureness: sure, range }: TemperaturePhrase): boolean {
+  return sure === 0 && range.some((value) => Math.abs(value) > LARGEST_LONE);
 }
 
 /** "4 degrees colder" is no temperature. */

@@ -69,8 +69,8 @@ const CORRECTED_CUES: ReadonlySet<Cue> = new Set<Cue>([
   'minus',
 ]);
 
-function rowEntries(row: string, sense: Sense): readonly Entry[] {
-  return phrasesOf(row).map((phrase) => [phrase, sense]);
+function rowEntries(row: string, sense: Sense, fronts?: string): readonly Entry[] {
+  return phrasesOf(row, fronts).map((phrase) => [phrase, sense]);
 }
 
 function cueEntries(): readonly Entry[] {
@@ -85,9 +85,7 @@ function coverEntries(): readonly Entry[] {
   });
   return [
     ...covers,
-    ...BARE_WORDS.flatMap(({ phrases, fronts }) =>
-      phrasesOf(phrases, fronts).map((phrase): Entry => [phrase, { kind: 'bare' }]),
-    ),
+    ...BARE_WORDS.flatMap(({ phrases, fronts }) => rowEntries(phrases, { kind: 'bare' }, fronts)),
     ...rowEntries(OTHER_COVER_WORDS, { kind: 'other-cover' }),
     ...Object.entries(WEIGHT_WORDS).flatMap(([weight, row]) =>
       rowEntries(row, { kind: 'weight', weight: weight as Weight }),
@@ -106,7 +104,7 @@ function nightEntries(): readonly Entry[] {
     ...Object.entries(WHEN_WORDS).flatMap(([when, row]) =>
       rowEntries(row, { kind: 'when', when: when as When | 'tomorrow' }),
     ),
-    ...STATE_WORDS.flatMap(({ phrases, ...state }) => rowEntries(phrases, { kind: 'state', ...state })),
+    ...STATE_WORDS.flatMap(({ phrases, fronts, ...state }) => rowEntries(phrases, { kind: 'state', ...state }, fronts)),
     ...SKY_WORDS.flatMap(({ phrases, sky }) => rowEntries(phrases, { kind: 'sky', sky })),
     ...HAZARD_WORDS.flatMap(({ phrases, topics }) => rowEntries(phrases, { kind: 'hazard', topics })),
     ...rowEntries('bed, beds, raised bed, raised beds, bed number, bed no, beds number', { kind: 'bed' }),

@@ -1,0 +1,89 @@
+import { readFileSync } from 'node:fs';
+import { askLine } from '../../../bot/cli/ask-json.ts';
+import { answerText } from '../../../bot/commands/ask/ask.ts';
+
+/**
+ * Questions as growers type them, each with what must be understood, written down before any was asked. One a line:
+ *
+ *     [GB] leeks no fleece -9 => survive crops=leek low=-9C covers=none
+ *
+ * `[GB]` or `[CA]`: asked by a Briton or a Canadian, else by an American. A slot that is not named must come out empty.
+ * `|` parts what is right as well, `*` leaves a slot open, `..` a range, `/` parts options and `+` their layers.
+ * `@name` begins a group. Every second question is only reported on.
+ */
+export interface TypedQuestion {
+  readonly group: string;
+  readonly ask: string;
+  readonly locale: string;
+  readonly isReported: boolean;
+  readonly must: Readonly<Record<string, string>>;
+}
+
+export const TYPED_SLOTS = ['intent', 'crops', 'low', 'covers', 'options', 'when', 'hardened', 'unknown'] as const;
+type Slot = (typeof TYPED_SLOTS)[number];
+
+const SETS = ['first', 'second', 'third'] as const;
+
+export function typedQuestions(set: (typeof SETS)[number]): readonly TypedQuestion[] {
+  const text = readFileSync(new URL(`./typed-questions-${set}.txt`, import.meta.url), 'utf8');
+  let group = '';
+  let count = 0;
+  return text.split('\n').flatMap((line) => {
+    if (/^@[a-z]+$/.test(line)) group = line.slice(1);
+    const at = line.lastIndexOf('=>');
+    if (at < 0) return [];
+    count += 1;
+    const country = /^\[(GB|CA)\] /.exec(line)?.[1];
+    return {
+      group,
+      ask: line.slice(country === undefined ? 0 : '[GB] '.length, at).trimEnd(),
+      locale: `en-${country ?? 'US'}`,
+      isReported: count % 2 === 0,
+      must: mustOf(line.slice(at + 2)),
+    };
+  });
+}
+
+export const TYPED_QUESTIONS = SETS.flatMap(typedQuestions);
+
+function mustOf(words: string): Readonly<Record<string, string>> {
+  const [intent = '', ...slots] = words.trim().split(/ (?=(?:crops|low|covers|options|when|hardened|unknown)=)/);
+  return Object.fromEntries([['intent', intent], ...slots.map((slot) => slot.split('='))]);
+}
+
+/** The slots that came out otherwise than they must. */
+export function missedSlots({ ask, locale, must }: TypedQuestion): readonly string[] {
+  const { understood } = askLine(answerText(ask, { locale, now: new Date('2026-01-20T15:00:00Z') }));
+  const got: Readonly<Record<Exclude<Slot, 'low'>, string>> = {
+    intent: understood.intent,
+    crops: [...understood.crops].sort().join(),
+    covers: understood.covers.join(),
+    options: (understood.options ?? []).map((keys) => keys.join('+')).join('/'),
+    when: understood.when ?? '',
+    hardened: understood.hardened === null ? '' : String(understood.hardened),
+    unknown: understood.unknownCrops.join().toLowerCase(),
+  };
+  return TYPED_SLOTS.filter((slot) => {
+    const right = (must[slot] ?? '-').split('|');
+    if (slot === 'low') return !right.some((each) => isLow(each, understood.lowC));
+    return !right.some((each) => each === '*' || plain(slot, each) === got[slot]);
+  });
+}
+
+function plain(slot: Slot, must: string): string {
+  if (must === '-') return '';
+  return slot === 'crops' ? must.split(',').sort().join() : must;
+}
+
+const LOW = /^(?<from>-?[\d.]+?)(?:\.\.(?<to>-?[\d.]+))?(?<unit>[FC])$/;
+
+function isLow(must: string, lowC: number | null): boolean {
+  if (must === '*') return true;
+  if (must === '-' || lowC === null) return must === '-' && lowC === null;
+  const { from, to, unit } = LOW.exec(must)?.groups ?? {};
+  const ends = [from, to ?? from].map((end) => (unit === 'F' ? (Number(end) - 32) / 1.8 : Number(end)));
+  const [low = Number.NaN, high = Number.NaN] = ends;
+  return lowC > low - ROUNDED_K && lowC < high + ROUNDED_K;
+}
+
+const ROUNDED_K = 0.006;
