@@ -15,7 +15,7 @@ import { howColdAnswer } from './how-cold.ts';
 import { type Plot, plotsAsked } from './plots.ts';
 import { refused } from './refused.ts';
 import { surviveAnswer } from './survive.ts';
-import { understoodLine } from './understood-line.ts';
+import { saidTemperature, understoodLine } from './understood-line.ts';
 import { whatCoverAnswer } from './what-cover.ts';
 import { whichCropsAnswer } from './which-crops.ts';
 
@@ -29,7 +29,15 @@ export function answerQuestion(understood: Understood, vocabulary: Vocabulary, c
   const line = understoodLine(understood, context.reader, [...bedNames]);
   if (line === undefined || understood.intent === 'decline') return answered;
   const { reply } = answered;
-  return { ...answered, reply: { ...reply, sections: [...reply.sections, { lines: [line] }] } };
+  const lines = [...strangerLines(understood), line];
+  return { ...answered, reply: { ...reply, sections: [...reply.sections, { lines }] } };
+}
+
+/** Plants named beside a crop of the table. */
+function strangerLines({ intent, unknownCrops }: Understood): readonly string[] {
+  if (intent === 'unknown-crop' || unknownCrops.length === 0) return [];
+  const names = list(unknownCrops.map((said) => `"${saidBack(said, 40)}"`));
+  return [`Not in my table, so without a verdict: ${names}.`];
 }
 
 function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
@@ -113,7 +121,7 @@ function problemAnswer(understood: Understood, { reader }: AskContext): Answered
   if (problem === 'impossible-cold' || problem === 'impossible-heat') return declinedAnswer(understood);
   const lowest = lowC ?? 0;
   if (lowest < COLDEST_ASKED_C || lowest > WARMEST_ASKED_C) {
-    const value = said === undefined ? '' : `${said.value} °${said.unit} is `;
+    const value = said === undefined ? '' : `${saidTemperature(said)} is `;
     const range = `${degrees(COLDEST_ASKED_C, reader.units)} and ${temperature(WARMEST_ASKED_C, reader.units)}`;
     return refused(understood, `${value}outside what I can reckon with: name a low between ${range}.`);
   }
@@ -152,7 +160,14 @@ function question(understood: Understood, context: AskContext): { headline: stri
       return plain('Which crop is it?');
     case 'crop-choice': {
       const choices = understood.choices.flatMap((id) => cropById(id) ?? []);
-      return { headline: 'Which one is it?', buttons: choices.slice(0, 5).map((crop) => choiceButton(crop, context)) };
+      const names = list(
+        choices.map((crop) => cropWord(crop, context.reader)),
+        'or',
+      );
+      return {
+        headline: `Which one is it: ${names}?`,
+        buttons: choices.slice(0, 5).map((crop) => choiceButton(crop, context)),
+      };
     }
     case 'covers':
       return plain('Which covers shall I compare? For example: blanket or low tunnel.');

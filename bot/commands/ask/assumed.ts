@@ -2,15 +2,21 @@ import type { NightVerdict } from '../../../rules/index.ts';
 import type { Understood } from '../../language/understood.ts';
 import { isCover, shortCover } from '../../text/night-words.ts';
 import { list } from '../../text/phrases.ts';
-import type { Reader } from '../../text/reader.ts';
+import { cropWord, type Reader } from '../../text/reader.ts';
 import { windSpeed } from '../../text/units.ts';
+import { underWords } from '../../text/verdict-words.ts';
 import type { AskedNight } from './asked-night.ts';
 import type { Judged } from './judged.ts';
 
 /** " grown cold", " grown warm", or nothing where cold makes no difference. */
 export function stateWords({ hardening, verdict, crop }: Pick<Judged, 'hardening' | 'verdict' | 'crop'>): string {
   if (hardening === 'no-matter') return '';
-  return isWarm(verdict, crop) ? ' grown warm' : ' grown cold';
+  return isGrownCold({ hardening, verdict, crop }) ? ' grown cold' : ' grown warm';
+}
+
+/** Judged by the tolerance of hardened plants; never so for crops that do not harden. */
+export function isGrownCold({ hardening, verdict, crop }: Pick<Judged, 'hardening' | 'verdict' | 'crop'>): boolean {
+  return hardening !== 'no-matter' && !isWarm(verdict, crop);
 }
 
 function isWarm({ tolerance }: NightVerdict, crop: Judged['crop']): boolean {
@@ -18,18 +24,56 @@ function isWarm({ tolerance }: NightVerdict, crop: Judged['crop']): boolean {
   return tolerance.lt50C > middleC;
 }
 
-/** What the answer rests on, in a few lines: what was assumed, and the verdict if it is otherwise. */
-export function assumedLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string[] {
+/** What the answer rests on, and the verdicts if it is otherwise. */
+export function assumedLines(
+  all: readonly Judged[],
+  understood: Understood,
+  night: AskedNight,
+  reader: Reader,
+): readonly string[] {
+  return [
+    ...assumedLine(all, understood, night, reader),
+    ...otherwiseLine('If they have grown warm', all, ({ grownWarm }) => grownWarm, reader),
+    ...otherwiseLine('Leaves that press against the cover', all, ({ pressed }) => pressed, reader),
+  ];
+}
+
+/** What was taken for granted, in one line. */
+export function assumedLine(
+  all: readonly Judged[],
+  understood: Understood,
+  night: AskedNight,
+  reader: Reader,
+): readonly string[] {
   const assumed = [
     ...nightWords(understood, night, reader),
-    ...(one.hardening === 'assumed' ? ['hardened plants'] : []),
-    ...coverWords(one, understood, reader),
+    ...(all.some(({ hardening }) => hardening === 'assumed') ? ['hardened plants'] : []),
+    ...all.flatMap((one) => coverWords(one, understood, reader)),
   ];
-  const lines = assumed.length === 0 ? [] : [`Assumed: ${list(assumed)}.`];
-  const warm = one.grownWarm;
-  if (warm !== undefined) lines.push(`If they have grown warm: ${warm.verdict}.`);
-  if (one.pressed !== undefined) lines.push(`Leaves that press against the cover: ${one.pressed.verdict}.`);
-  return lines;
+  return assumed.length === 0 ? [] : [`Assumed: ${list([...new Set(assumed)])}.`];
+}
+
+/** One word where it is the same for all; else each by its crop and its covers, as far as they differ. */
+function otherwiseLine(
+  lead: string,
+  all: readonly Judged[],
+  otherwise: (one: Judged) => NightVerdict | undefined,
+  reader: Reader,
+): readonly string[] {
+  const changed = all.flatMap((one) => {
+    const word = otherwise(one)?.verdict;
+    return word === undefined ? [] : [{ one, word }];
+  });
+  const [first] = changed;
+  if (first === undefined) return [];
+  const isSame = changed.length === all.length && changed.every(({ word }) => word === first.word);
+  if (isSame) return [`${lead}: ${first.word}.`];
+  const differ = (words: (one: Judged) => string) => new Set(all.map(words)).size > 1;
+  const labels = [(one: Judged) => cropWord(one.crop, reader), (one: Judged) => underWords(one.covers, reader)].filter(
+    differ,
+  );
+  const told = changed.map(({ one, word }) => [...labels.map((label) => label(one)), word].join(' '));
+  return [`${lead}: ${list([...new Set(told)])}.`];
 }
 
 function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Reader): string[] {
@@ -50,6 +94,7 @@ function coverWords({ night, bedName }: Judged, { covers: said, options }: Under
   if (night.stack.notes.includes('frame-assumed'))
     words.push(reader.units === 'us' ? 'a wooden frame of 4 by 8 ft' : 'a wooden frame of 1.2 by 2.4 m');
   const off = night.stack.takenOffByDay.filter(isCover);
-  if (off.length > 0) words.push(`the ${list(off.map((key) => shortCover(key, reader)))} taken off by day`);
+  const names = new Set(off.map((key) => shortCover(key, reader)));
+  if (names.size > 0) words.push(`the ${list([...names])} taken off by day`);
   return words;
 }

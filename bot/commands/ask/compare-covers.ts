@@ -7,7 +7,7 @@ import { temperature } from '../../text/units.ts';
 import { atWords, oddsLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { type AskedNight, statedNight } from './asked-night.ts';
-import { assumedLine } from './assumed.ts';
+import { assumedLines } from './assumed.ts';
 import { type Judged, judged } from './judged.ts';
 import { refused } from './refused.ts';
 
@@ -34,7 +34,6 @@ export function compareAnswer(understood: Understood, crops: readonly Crop[], co
   }
   compared.sort((a, b) => b.leafLowC - a.leafLowC);
   const judgedAll = compared.flatMap((each) => each.judged);
-  const [first] = judgedAll;
   const at = atWords(night, reader);
   const [best, second] = compared;
   const tie = best !== undefined && second !== undefined && best.leafLowC - second.leafLowC < 0.5;
@@ -51,7 +50,9 @@ export function compareAnswer(understood: Understood, crops: readonly Crop[], co
         { lines: compared.map((each) => row(each, context)) },
         {
           lines:
-            first === undefined ? nightLine(night, understood, context) : assumedLine(first, understood, night, reader),
+            judgedAll.length === 0
+              ? nightLine(night, understood, context)
+              : assumedLines(judgedAll, understood, night, reader),
         },
       ],
       private: false,

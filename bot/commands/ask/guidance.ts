@@ -45,7 +45,7 @@ export function dayRuleAnswer(understood: Understood, { reader }: AskContext): A
       return answered(
         understood,
         `Pick when the leaves have been above ${temperature(THAWED_ABOVE_C, reader.units)} for an hour after a frozen night.`,
-        [CAUTIONS['frozen-leaves'].text],
+        [],
         ['frozen-leaves'],
       );
   }

@@ -13,7 +13,7 @@ import { temperature } from '../../text/units.ts';
 import { underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { nightOptions, statedNight } from './asked-night.ts';
-import { assumedLine } from './assumed.ts';
+import { assumedLines } from './assumed.ts';
 import { type Judged, judgedNight } from './judged.ts';
 import type { Plot } from './plots.ts';
 import { refused } from './refused.ts';
@@ -33,9 +33,8 @@ export function howColdAnswer(understood: Understood, plots: readonly Plot[], co
   }
   const [first, ...others] = found;
   const judged = found.flatMap((each) => each.judged ?? []);
-  const [one] = judged;
-  const assumed =
-    one === undefined ? [] : assumedLine(one, understood, statedNight(0, understood.sky, context.now), context.reader);
+  const night = statedNight(0, understood.sky, context.now);
+  const assumed = judged.length === 0 ? [] : assumedLines(judged, understood, night, context.reader);
   return {
     understood,
     judged,

@@ -9,7 +9,7 @@ import { temperature } from '../../text/units.ts';
 import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
-import { assumedLine, stateWords } from './assumed.ts';
+import { assumedLines, isGrownCold, stateWords } from './assumed.ts';
 import type { Judged } from './judged.ts';
 import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
@@ -68,7 +68,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
   const more = marginLine(one, understood, night, reader);
   return [
     { lines },
-    { lines: [...(more === undefined ? [] : [more]), ...assumedLine(one, understood, night, reader)] },
+    { lines: [...(more === undefined ? [] : [more]), ...assumedLines([one], understood, night, reader)] },
   ];
 }
 
@@ -84,13 +84,14 @@ function manyInShort(all: readonly Judged[], { understood, context, night }: Tel
       whose === '' || one.verdict.verdict === 'holds' ? undefined : marginLine(one, understood, night, reader);
     return more === undefined ? [row] : [row, more];
   });
-  const [first] = all;
-  return [{ lines: rows }, { lines: first === undefined ? [] : assumedLine(first, understood, night, reader) }];
+  return [{ lines: rows }, { lines: assumedLines(all, understood, night, reader) }];
 }
 
 /** The cheapest cover that makes it hold or, where it holds, that gives more margin. */
 function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
-  const step = stepOf(one, understood, night);
+  // Nothing can be laid over a night that is past.
+  if (understood.when === 'last-night') return undefined;
+  const step = stepOf(one, night);
   if (step.kind === 'none-helps') return 'No further cover that I know makes it hold: pick what is ready.';
   if (step.kind === 'nothing') return undefined;
   const what = layingWords(step.keys, step.added, reader);
@@ -100,9 +101,8 @@ function marginLine(one: Judged, understood: Understood, night: AskedNight, read
     : `It helps, but not enough: ${what} (low about ${low}). Pick what is ready.`;
 }
 
-function stepOf(one: Judged, understood: Understood, night: AskedNight): Step {
-  const hardeningIndex =
-    one.hardening === 'no-matter' || understood.hardened === false || understood.stage === 'seedling' ? 0 : 1;
+function stepOf(one: Judged, night: AskedNight): Step {
+  const hardeningIndex = isGrownCold(one) ? 1 : 0;
   const verdictUnder = (keys: readonly CoverKey[]) => {
     const bed = night.under({ covers: keys });
     return bed.kind === 'unsound'

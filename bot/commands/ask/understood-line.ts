@@ -1,5 +1,5 @@
 import { cropById, stackWords } from '../../../rules/index.ts';
-import type { Understood } from '../../language/understood.ts';
+import type { SaidTemperature, Understood } from '../../language/understood.ts';
 import { list, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 
@@ -26,10 +26,16 @@ export function understoodLine(
 /** "14 °F", and how it was read where that was not said. */
 function temperaturePart({ temperature: said, assumptions }: Understood): string {
   if (said === undefined) return '';
-  const value = `${said.value < 0 ? '−' : ''}${Math.abs(said.value)} °${said.unit}`;
+  const value = saidTemperature(said);
   if (assumptions.includes('colder-end')) return `${value}, the colder end`;
+  if (assumptions.includes('colder-of-several')) return `${value}, the coldest that you named`;
   if (said.unitReason === 'preferred') return `${value} (you gave no unit)`;
   return said.unitReason === 'sensible' ? `${value} (the only unit that makes sense)` : value;
+}
+
+/** "−7 °C": as it was said. */
+export function saidTemperature({ value, unit }: SaidTemperature): string {
+  return `${value < 0 ? '−' : ''}${Math.abs(value)} °${unit}`;
 }
 
 function stackParts({ covers, options, unknownCovers }: Understood, { dialect }: Reader): string[] {

@@ -3,13 +3,13 @@ import type { Understood } from '../../language/understood.ts';
 import { isCover } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { capitalised, list } from '../../text/phrases.ts';
-import { cropWord } from '../../text/reader.ts';
+import { cropWord, type Reader } from '../../text/reader.ts';
 import { temperature } from '../../text/units.ts';
-import { atWords, oddsLine, underWords } from '../../text/verdict-words.ts';
+import { atWords, oddsLine, organLowLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
-import { assumedLine } from './assumed.ts';
-import { judged } from './judged.ts';
+import { assumedLines } from './assumed.ts';
+import { type Judged, judged } from './judged.ts';
 import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
 
@@ -30,15 +30,18 @@ export function whatCoverAnswer(
   const state = plots[0]?.state ?? { hardened: undefined, stage: undefined };
   const asItIs = judgedPlots(plots, night);
   if ('problem' in asItIs) return refused(understood, orderSentence(asItIs, reader));
-  const [first] = asItIs;
-  const assumed = first === undefined ? [] : assumedLine(first, { ...understood, covers: start }, night, reader);
+  const assumed = assumedLines(asItIs, { ...understood, covers: start }, night, reader);
   if (asItIs.every(({ verdict }) => verdict.verdict === 'holds')) {
     const what = start.length === 0 ? 'needs no cover' : `holds ${underWords(start, reader)} as it is`;
     return {
       understood,
       judged: asItIs,
       cautions: [],
-      reply: { headline: `${capitalised(names)} ${at}: ${what}.`, sections: [{ lines: assumed }], private: false },
+      reply: {
+        headline: `${capitalised(names)} ${at}: ${what}.`,
+        sections: [{ lines: asItIs.map((one) => asItIsLine(one, asItIs.length > 1, reader)) }, { lines: assumed }],
+        private: false,
+      },
     };
   }
   const hardeningIndex = state.hardened === false || state.stage === 'seedling' ? 0 : 1;
@@ -68,6 +71,12 @@ export function whatCoverAnswer(
       private: false,
     },
   };
+}
+
+function asItIsLine(one: Judged, isOneOfSeveral: boolean, reader: Reader): string {
+  const { crop, verdict, night } = one;
+  const line = `${organLowLine(crop, verdict, night.spread.sdK, reader)} ${oddsLine(verdict.odds)}`;
+  return isOneOfSeveral ? `${capitalised(cropWord(crop, reader))}: ${line}` : line;
 }
 
 function stackLine(keys: readonly CoverKey[], worst: BedVerdict['worst'], { reader }: AskContext): string {

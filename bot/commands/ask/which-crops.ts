@@ -39,7 +39,7 @@ export function whichCropsAnswer(
     { title: 'On the edge', lines: named(group('on the edge'), context) },
     { title: 'Leaf burn', lines: named(group('leaf burn'), context) },
     { title: 'Winterkill', lines: named(group('winterkill'), context) },
-    { lines: all[0] === undefined ? [] : assumedLine(all[0], understood, night, reader) },
+    { lines: [...assumedLine(all.slice(0, 1), understood, night, reader), ...warmLine(holding)] },
   ];
   return {
     understood,
@@ -51,6 +51,13 @@ export function whichCropsAnswer(
       private: false,
     },
   };
+}
+
+/** How many of those that hold do so only because they have grown cold. */
+function warmLine(holding: readonly Judged[]): readonly string[] {
+  const still = holding.filter(({ grownWarm }) => grownWarm === undefined).length;
+  if (still === holding.length) return [];
+  return [`If they have grown warm: ${still === 0 ? 'none' : still} of them ${still < 2 ? 'holds' : 'hold'}.`];
 }
 
 function named(group: readonly Judged[], { reader }: AskContext): string[] {
