@@ -40,7 +40,7 @@ async function main(words: readonly string[]): Promise<undefined> {
   const outlook = outlookOf(garden, forecast, now);
   const reply = outlookReply({ outlook, official, reader, now, nightWords: 'tonight' });
   const { chartFile } = options;
-  const picture = chartFile === undefined ? undefined : await chartOf(outlook, reader);
+  const picture = await chartOf(outlook, reader);
   process.stdout.write(`${drawn({ ...reply, ...(picture && { picture }) }, 80)}\n`);
   if (chartFile !== undefined && picture !== undefined) await written(chartFile, picture.png);
 }
