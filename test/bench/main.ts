@@ -1,4 +1,5 @@
 import { benchAsk } from './ask.ts';
+import { benchCharts } from './charts.ts';
 import { benchDiscord } from './discord.ts';
 import { benchForecast } from './forecast.ts';
 import { benchFuzz } from './fuzz.ts';
@@ -20,6 +21,7 @@ const SECTIONS: Readonly<Record<string, () => readonly Row[] | Promise<readonly 
   language: benchLanguage,
   ask: benchAsk,
   learning: benchLearning,
+  charts: benchCharts,
   forecast: benchForecast,
   store: benchStore,
   discord: benchDiscord,
