@@ -8,6 +8,8 @@ import { difference } from './units.ts';
 
 /** Less than this is not worth a word: a thermometer cannot tell it. [K] */
 const WORTH_SAYING_K = 0.5;
+/** From fewer the book still speaks louder than the thermometer (judgement). */
+const FEW_NIGHTS = 4;
 
 /** What a garden's own thermometers have changed about a night, a sentence for each thing. */
 export function learnedLines({ beds }: Pick<NightOutlook, 'beds'>, reader: Reader): string[] {
@@ -40,7 +42,7 @@ export function bedLine(
   const what = outermost === undefined ? 'the open bed' : `your ${shortCover(outermost, reader)}`;
   const nights = counted(underCoverNights, 'night');
   return Math.abs(belief.coverOffsetK) < WORTH_SAYING_K
-    ? `${name}: ${what} runs as the book says, from ${nights}.`
+    ? `${name}: ${what} runs as the book says${underCoverNights < FEW_NIGHTS ? ' so far' : ''}, from ${nights}.`
     : `${name}: ${what} has run ${offset(belief.coverOffsetK, reader)} than the book, from ${nights}.`;
 }
 

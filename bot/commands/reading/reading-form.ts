@@ -4,6 +4,7 @@ import type { Reader } from '../../text/reader.ts';
 import { type OwnBed, ownBeds } from '../bed/own-beds.ts';
 import type { ButtonHandler } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';
+import { EXAMPLE_LOWS } from './example-lows.ts';
 
 const PREFIX = 'reading-form';
 
@@ -22,13 +23,14 @@ export const READING_BUTTON: ButtonHandler = {
 /** Asks for last night's lows. */
 export function readingForm(beds: readonly OwnBed[], { units }: Reader): Reply {
   const unit = units === 'us' ? '°F' : '°C';
+  const { inside, outside } = EXAMPLE_LOWS[units];
   const names = list(
     beds.map(({ label }) => label),
     'or',
   );
   return {
     headline: 'What did the thermometers show last night?',
-    sections: [{ lines: ['Give what you have: /reading inside:21F outside:14F, or a logger’s file with file:.'] }],
+    sections: [{ lines: [`Give what you have: /reading ${inside} ${outside}, or a logger’s file with file:.`] }],
     form: {
       id: 'reading form',
       title: 'Last night’s lows',

@@ -11,6 +11,7 @@ import type { Store } from '../../store/store.ts';
 import type { Reader } from '../../text/reader.ts';
 import { nightWords, recordWords } from '../../text/record-words.ts';
 import type { OwnBed } from '../bed/own-beds.ts';
+import { EXAMPLE_LOWS } from '../reading/example-lows.ts';
 import { taughtLines } from '../reading/taught-lines.ts';
 
 export interface BedRecordWish {
@@ -40,7 +41,7 @@ export async function bedRecord({ beds, since, now, reader }: BedRecordWish, sto
   }));
   const read = found.filter(({ nights }) => nights.length > 0);
   const [best] = read.toSorted((one, other) => other.nights.length - one.nights.length);
-  if (best === undefined) return nothingYet(beds);
+  if (best === undefined) return nothingYet(beds, reader);
   const sections = await Promise.all(
     read.map(({ bed, nights }) => section(bed, nights, read.length === 1, { now, reader }, store)),
   );
@@ -56,13 +57,15 @@ export async function bedRecord({ beds, since, now, reader }: BedRecordWish, sto
   };
 }
 
-function nothingYet(beds: readonly OwnBed[]): Reply {
+function nothingYet(beds: readonly OwnBed[], reader: Reader): Reply {
   const [bed] = beds;
   return {
     headline: 'There is no night yet that I had told of and you had read.',
     sections: [
       { lines: ['Ask /tonight in the evening, read the thermometer in the morning, and tell me with /reading.'] },
-      ...(bed === undefined ? [] : [{ lines: [`Such as: /reading bed:"${bed.name}" inside:21F`] }]),
+      ...(bed === undefined
+        ? []
+        : [{ lines: [`Such as: /reading bed:"${bed.name}" ${EXAMPLE_LOWS[reader.units].inside}`] }]),
     ],
     private: true,
   };

@@ -62,6 +62,15 @@ describe('the record of one’s own beds', () => {
     await club.say(HOME);
     await club.say('bed add name:Tunnel crop:kale covers:"low tunnel"');
     expect((await club.say('record')).headline).toContain('no night yet');
+    expect(wordsOf(await club.say('record'))).toContain('/reading bed:"Tunnel" inside:21F');
+    expect(wordsOf(await club.say('record', { locale: 'en-GB' }))).toContain('/reading bed:"Tunnel" inside:-6C');
+  });
+
+  test('does not call ranges too wide that its nights fell out of', async () => {
+    await withNights('anna', new Array<number>(12).fill(4));
+    const words = wordsOf(await club.say('record'));
+    expect(words).toContain('0 of 12 nights inside the range');
+    expect(words).not.toContain('too wide');
   });
 
   test('leaves readings in doubt out', async () => {

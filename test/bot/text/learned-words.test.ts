@@ -33,6 +33,7 @@ describe('what a bed has learned', () => {
 
   test('is said to be nothing where a thermometer could not tell it', () => {
     expect(bedLine(BED, learned({ cover: 0.2 }, { under: 9 }), GB)).toContain('runs as the book says, from 9 nights');
+    expect(bedLine(BED, learned({ cover: 0.2 }, { under: 1 }), GB)).toContain('as the book says so far, from 1 night.');
   });
 
   test('is not spoken of before a reading under the cover', () => {
