@@ -1,4 +1,4 @@
-import { type ReadingDoubt, readingDoubt } from '../../../rules/index.ts';
+import { type LowsRead, type ReadingDoubt, readingDoubt } from '../../../rules/index.ts';
 import { laidOn } from '../../learning/learned-site.ts';
 import type { Prediction, ReadingFacts } from '../../store/port/readings.ts';
 import type { Store } from '../../store/store.ts';
@@ -29,7 +29,7 @@ export interface CoversSaid {
 
 /** Weighs a night's lows against what had been told; undefined where nobody knows what lay over the bed. */
 export async function weighed(
-  store: Pick<Store, 'predictions' | 'covered'>,
+  store: Pick<Store, 'predictions' | 'covered' | 'readings'>,
   bed: OwnBed,
   lows: NightLows,
   said: CoversSaid,
@@ -41,16 +41,24 @@ export async function weighed(
   const laid = laidOn(covers, bed);
   const isTold = told !== undefined && told.covers.join() === covers.join();
   const book = isTold ? bookOf(told) : undefined;
+  const read = await withDoubtedHalf(store, bed, lows);
   const doubt =
-    readingDoubt(
-      {
-        ...(outsideLowC !== undefined && { outsideLowC }),
-        ...(underCoverLowC !== undefined && { underCoverLowC }),
-      },
-      laid,
-      book,
-    ) ?? ((await mayDiffer(store, lows, told, said)) ? 'covers-unsure' : undefined);
+    readingDoubt(read, laid, book) ?? ((await mayDiffer(store, night, read, told, said)) ? 'covers-unsure' : undefined);
   return { facts: { bedId: bed.id, night, outsideLowC, underCoverLowC, doubt, covers }, told };
+}
+
+/** A low that stands in doubt stays so when the other one of its night comes later. */
+async function withDoubtedHalf(
+  store: Pick<Store, 'readings'>,
+  { id, memberId }: OwnBed,
+  { night, ...lows }: NightLows,
+): Promise<LowsRead> {
+  const isWhole = lows.outsideLowC !== undefined && lows.underCoverLowC !== undefined;
+  const kept = isWhole ? [] : await store.readings.ofBed(memberId, id, night);
+  const doubted = kept.find((each) => each.night === night && each.doubt !== undefined);
+  const outsideLowC = lows.outsideLowC ?? doubted?.outsideLowC;
+  const underCoverLowC = lows.underCoverLowC ?? doubted?.underCoverLowC;
+  return { ...(outsideLowC !== undefined && { outsideLowC }), ...(underCoverLowC !== undefined && { underCoverLowC }) };
 }
 
 function bookOf({ book }: Prediction) {
@@ -78,7 +86,8 @@ function coversOf(
 /** Whoever pressed "covered" where cover was to be added may have laid more than usual. */
 async function mayDiffer(
   store: Pick<Store, 'covered'>,
-  { night, underCoverLowC }: NightLows,
+  night: string,
+  { underCoverLowC }: LowsRead,
   told: Prediction | undefined,
   { covers }: CoversSaid,
 ): Promise<boolean> {

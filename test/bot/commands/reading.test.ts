@@ -66,6 +66,14 @@ describe('the lows of one night', () => {
     expect((await club.press(out?.id ?? '')).headline).toContain('no reading in doubt');
   });
 
+  test('in doubt stay so when the other low of their night comes later', async () => {
+    await club.say('reading inside:75F');
+    expect((await club.say('reading outside:15F')).headline).toContain('warmer under the cover than I can explain');
+    const [right] = (await club.say('reading outside:15F')).buttons ?? [];
+    await club.press(right?.id ?? '');
+    expect((await club.say('reading outside:15F')).headline).toContain('Noted');
+  });
+
   test('in doubt can be taken out, and only by their own member', async () => {
     const [, out] = (await club.say('reading inside:75F')).buttons ?? [];
     expect((await club.press(out?.id ?? '', { member: 'ben' })).refused).toBe(true);
@@ -78,6 +86,7 @@ describe('the lows of one night', () => {
     const [bed] = await club.store.beds.list('anna');
     await club.store.covered.mark('anna', [bed?.id ?? ''], LAST_NIGHT, FIXTURE_NOW);
     expect((await club.say('reading inside:26F')).headline).toContain('Did anything more than usual');
+    expect((await club.say('reading outside:15F')).headline).toContain('Did anything more than usual');
     expect((await club.say('reading inside:26F covers:"low tunnel"')).headline).toContain('Noted');
   });
 
