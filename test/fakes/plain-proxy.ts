@@ -7,6 +7,8 @@ import { buffer } from 'node:stream/consumers';
 export class PlainProxy {
   /** Answers given by each, in the order of the ports. */
   readonly answered: number[];
+  /** How often one was asked that was not there, or went before it had answered. */
+  leftAlone = 0;
   readonly #ports: readonly number[];
   readonly #server = createServer((asked, response) => void this.#pass(asked, response));
   #turn = 0;
@@ -39,7 +41,10 @@ export class PlainProxy {
     for (let tried = 0; tried < this.#ports.length; tried += 1) {
       const index = (turn + tried) % this.#ports.length;
       const answer = await fromOne(this.#ports[index] ?? 0, asked, body).catch(() => undefined);
-      if (answer === undefined) continue;
+      if (answer === undefined) {
+        this.leftAlone += 1;
+        continue;
+      }
       this.answered[index] = (this.answered[index] ?? 0) + 1;
       response.writeHead(answer.status, answer.headers).end(answer.body);
       return;
