@@ -12,6 +12,7 @@ import { doorSettings, freePort } from '../bot/door-settings.ts';
 import { bedFacts, clubChannel, homeFacts } from '../bot/store/specification/world.ts';
 import { DiscordDouble } from '../fakes/discord/double.ts';
 import { SyntheticOpenMeteo } from '../fakes/synthetic-open-meteo.ts';
+import { HOST_FLAGS } from './host-flags.ts';
 import type { Row } from './row.ts';
 
 const START = new Date('2026-01-11T12:00:00Z');
@@ -53,7 +54,7 @@ export async function benchMemory(): Promise<readonly Row[]> {
     ...{ CLOCK_START: clock.now().toISOString(), CLOCK_RATE: String(RATE) },
   };
   const file = fileURLToPath(new URL('../../bot/main.js', import.meta.url));
-  const bot = spawn(process.execPath, [...COLLECTING, file], {
+  const bot = spawn(process.execPath, [...HOST_FLAGS, ...COLLECTING, file], {
     env: { ...process.env, ...settings },
     stdio: ['ignore', 'ignore', 'inherit'],
   });

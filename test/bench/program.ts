@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { DOORS, type DoorKind, doorSettings, type Settings } from '../bot/door-settings.ts';
 import { DiscordDouble } from '../fakes/discord/double.ts';
+import { HOST_FLAGS } from './host-flags.ts';
 import type { Row } from './row.ts';
 
 /** Commands as a club types them; answered from the store and the models. */
@@ -60,7 +61,10 @@ async function started(settings: Settings) {
   const file = fileURLToPath(new URL('../../bot/main.js', import.meta.url));
   const begun = performance.now();
   const stdio = ['ignore', 'pipe', 'inherit'] as const;
-  const child = spawn(process.execPath, [file], { env: { ...process.env, ...settings }, stdio: [...stdio] });
+  const child = spawn(process.execPath, [...HOST_FLAGS, file], {
+    env: { ...process.env, ...settings },
+    stdio: [...stdio],
+  });
   let readyMs = Number.NaN;
   await new Promise<void>((resolve, reject) => {
     child.on('exit', () => reject(new Error('the bot ended before it was ready')));

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { HOST_FLAGS } from './host-flags.ts';
 import type { Row } from './row.ts';
 
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
@@ -8,7 +9,7 @@ const ROUNDS = 5;
 /** From the command to the first line on the screen: of the built program, and of `npm start`, which builds first. */
 export async function benchStart(): Promise<readonly Row[]> {
   const bare = await median(() => firstLine(process.execPath, ['-e', 'console.log(1)']));
-  const program = await median(() => firstLine(process.execPath, ['dist/bot/main.js']));
+  const program = await median(() => firstLine(process.execPath, [...HOST_FLAGS, 'dist/bot/main.js']));
   const npm = await median(() => firstLine('npm', ['--silent', 'start']));
   return [
     { name: 'bare node', value: bare, unit: 'ms' },
