@@ -62,7 +62,7 @@ function weighsOnRoof({ says, spans, hasRoof, hasLow, cropIds }: CautionFacts): 
   const lies = spans.some((span) => senseOf(span, 'cover')?.key === 'snow') && says('under-load');
   const isForRoof = cropIds.length === 0 && !hasLow && says('worry', 'risk', 'survive', 'fine', 'harm', 'fare');
   const roof = hasRoof || says('lid') || spans.some((span) => span.plain === 'roof' || isGlass(span));
-  return roof && (lies || (falls && (says('under-load') || isForRoof)));
+  return roof && (lies || (falls && (says('under-load', 'safely') || isForRoof)));
 }
 
 function isGlass(span: Span): boolean {

@@ -86,7 +86,7 @@ function alternativesOf(
   if (first && mentions.length === 1 && isNeededElse(spans, first.at)) return [[], mentions];
   if (first && mentions.length === 1 && isDeniedElse(spans, first.at)) return [mentions, []];
   const joins = mentions.slice(1).map((mention, index) => joinOf(spans, mentions[index], mention));
-  if (!joins.includes('choice')) return splitByComparing(spans, mentions);
+  if (!joins.includes('choice')) return splitByComparing(spans, mentions, joins);
   const shared = leadingBase(spans, mentions, joins);
   const groups = addingToFirst(spans, groupsOf(mentions.slice(shared.length), joins.slice(shared.length)));
   return withTrailingBase(spans, groups).map((group) => [...shared, ...group]);
@@ -118,14 +118,16 @@ function isArticle(span: Span): boolean {
   return ['a', 'an', 'the', 'some', 'my', 'just', 'old'].includes(span.plain) || senseOf(span, 'weight') !== undefined;
 }
 
-/** Without "or": "compare fleece and a sheet", "the difference between a frame and a tunnel". */
+/** Without "or": "compare fleece and a sheet", "the difference between a frame and a tunnel", "sheet, quilt: which?" */
 function splitByComparing(
   spans: readonly Span[],
   mentions: readonly CoverMention[],
+  joins: readonly Join[],
 ): readonly (readonly CoverMention[])[] {
-  const compares = spans.some((span) =>
-    ['compare', 'comparing', 'difference', 'difference between', 'between'].includes(span.plain),
-  );
+  const isList = joins.every((join) => join === 'comma') && spans.some((span) => isCue(span, 'which'));
+  const compares =
+    isList ||
+    spans.some((span) => ['compare', 'comparing', 'difference', 'difference between', 'between'].includes(span.plain));
   return compares && mentions.length > 1 ? mentions.map((mention) => [mention]) : [mentions];
 }
 

@@ -7,7 +7,7 @@ export const CUE_WORDS = {
   what: 'whatll, what does, what, whats, what is, what are, what kind of, what sort of',
   which: 'who, whos, who is, whose, which, which one, which ones, which of',
   how: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, how well does, how good is, how effective is, how much will, how much warmth, best way to, ways to, way to, how to, easiest way to, cheapest way to, whats the best way, a way to, how, hows',
-  when: 'how late can i, how early can i, how late can we, what week, which week, what month, which month, what date, which date, what day, which day, by what date, by which date, how long until, how long till, how soon after, whens, when is, when are, when, what time, by when, by what time, at what time, how early, how late, how soon, how long before, what hour, latest time, earliest time, what time of day, till when, until when, time to',
+  when: 'how late can i, how early can i, how late can we, what week, which week, what month, which month, what date, which date, best time to, best time for, right time to, what day, which day, by what date, by which date, how long until, how long till, how soon after, whens, when is, when are, when, what time, by when, by what time, at what time, how early, how late, how soon, how long before, what hour, latest time, earliest time, what time of day, till when, until when, time to',
   should:
     'do i, do we, should i, should we, shall i, shall we, should it, should they, should, shall, do i need to, do i have to, do we need to, do we have to, must, ought, ought i, had i better, is it worth, worth, do i want to, would you, do i really need to, need i, time i, better to, i need to, must i, do i need',
   can: 'can, could, may, can i, could i, may i, can we, is it possible to, am i able to',
@@ -34,7 +34,7 @@ export const CUE_WORDS = {
 
   // --- limits
   limit:
-    'what sort of low, what kind of low, how much of a freeze, at what outside temperature, what outside temperature, which outside temperature, at what outside temp, what outside temp, at what low, which low, what lows, min temperature, good down to, hardy down to, ok down to, safe down to, how bad a freeze, how bad a frost, how bad of a freeze, how bad of a frost, how severe a frost, how severe a freeze, how deep a freeze, how deep a frost, how far below, at which temperature, at which temp, which temperature, which temp, what degree, at what degree, how many below, how far, how far can it drop, how far can the temperature, to what temperature, down to what temperature, down to what, how many degrees does, how many degrees will, how many degrees do, how cold, how low, how far down, lowest, coldest, minimum, minimum temperature, minimum temp, min temp, what temp, what temps, what temperature, what temperatures, cutoff, cutoff temp, cutoff temperature, cutoff point, cut off temp, cut off temperature, cut off point, at what temp, ' +
+    'how frost proof, how frostproof, frost proof, frostproof, how resistant, how frost resistant, frost resistant, how winter proof, what sort of low, what kind of low, how much of a freeze, at what outside temperature, what outside temperature, which outside temperature, at what outside temp, what outside temp, at what low, which low, what lows, min temperature, good down to, hardy down to, ok down to, safe down to, how bad a freeze, how bad a frost, how bad of a freeze, how bad of a frost, how severe a frost, how severe a freeze, how deep a freeze, how deep a frost, how far below, at which temperature, at which temp, which temperature, which temp, what degree, at what degree, how many below, how far, how far can it drop, how far can the temperature, to what temperature, down to what temperature, down to what, how many degrees does, how many degrees will, how many degrees do, how cold, how low, how far down, lowest, coldest, minimum, minimum temperature, minimum temp, min temp, what temp, what temps, what temperature, what temperatures, cutoff, cutoff temp, cutoff temperature, cutoff point, cut off temp, cut off temperature, cut off point, at what temp, ' +
     'at what temperature, temp where, temperature where, temp at which, temperature at which, point at which, at what point, kill temp, killing temp, killing temperature, kill temperature, kill point, cold limit, limit, limits, how hardy, how tough, how frost hardy, how cold hardy, how winter hardy, ' +
     'how much frost, how much cold, how much freezing, how many degrees, frost tolerance, cold tolerance, frost tolerant, cold tolerant, cold hardiness, ' +
     'frost hardiness, hardiness, frost hardy, cold hardy, winter hardy, how hard a frost, how hard a freeze, how tender, hardier, hardiest, hardy, tougher, low temp limit, lowest temp, lowest temperature, ' +
@@ -54,11 +54,11 @@ export const CUE_WORDS = {
 
   // --- covers and what is done with them
   cover:
-    'make sure, ensure, help, stop, prevent, prevents, ward off, be covered, be protected, fleeced, tucking in, tucked in, under cover, be kept alive, be saved, kept alive, kept warm, blanketed, cover, covered, covering, covers, cover up, protect, protects, protected from, protecting, protection, insulate, insulation, keep alive, save, saving, saves, shield, ' +
+    'make sure, ensure, help, stop, prevent, prevents, ward off, be covered, be protected, fleecing, tarping, mulching, blanketing, wrapping, fleeced, tucking in, tucked in, under cover, be kept alive, be saved, kept alive, kept warm, blanketed, cover, covered, covering, covers, cover up, protect, protects, protected from, protecting, protection, insulate, insulation, keep alive, save, saving, saves, shield, ' +
     'put over, lay over, throw over, put on, lay on, pile on, lay, throw, throw on, put, pile, drape, wrap, bundle up, tuck up, tuck in, bring through, gets, get, use, add, stack, pull over, put down, ' +
     'keep, keeps, keeping, rescue, bed down, overnight cover, keep warm, warm, put out, protecting from, put around, toss, toss over, anything on, anything over, something over, something on, reach for, cover them with',
   remedy:
-    'suggest, recommend, advise, suggestions, any suggestions, what would you suggest, what do you suggest, what do you recommend, ideas for, recommendation, advice, anything i can do, something i can do, anything i can put, something i can put, anything to put, something to put, anything we can do, what else can i do, what should i do, what do i do, what can i do, what to do, what must i do, what do we do, what should we do, how do i help, how can i help',
+    'suggest, recommend, advise, ideas, any ideas, ideas to, suggestions, any suggestions, what would you suggest, what do you suggest, what do you recommend, ideas for, recommendation, advice, anything i can do, something i can do, anything i can put, something i can put, anything to put, something to put, anything we can do, what else can i do, what should i do, what do i do, what can i do, what to do, what must i do, what do we do, what should we do, how do i help, how can i help',
   'as-well': 'as well, too, also, in addition, on top of that, on top as well, both',
   gain: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, what does, how well does, how good is, how effective is, how much will, how much warmth',
   check: 'check, status, report, overview, summary, rundown, run down, state of',
@@ -113,15 +113,15 @@ export const CUE_WORDS = {
     'calendar, schedule, sowing date, sowing dates, planting date, planting dates, winter plan, winter calendar, sowing calendar, planting calendar, first frost date, last frost date, frost date, frost dates, growing season, season plan, sowing plan, planting plan, sowing schedule, planting schedule, year planner, sow by, plant by, winter garden plan, sowing time, planting time, first frost, last frost, average first frost, average last frost',
   growth:
     'growth, growth start, growth starts, stop growing, stops growing, start growing, starts growing, growing again, growth slow, growth slows, growth stop, growth stops, growth resume, growth resumes, grow again, regrow, keep growing, resume growth, put on growth',
-  late: 'too late, last date, latest date, last chance, too early, deadline, how late can i, latest, last day, final date, too late in the season, late enough, early enough, still time',
+  late: 'missed the boat, missed my chance, missed the window, left it too late, too late, last date, latest date, last chance, too early, deadline, how late can i, latest, last day, final date, too late in the season, late enough, early enough, still time',
   winter:
-    'for winter, for the winter, overwinter, overwintering, over winter, over wintering, for spring, winter, this winter, this fall, this autumn, next spring, in spring, this spring',
+    'for winter harvest, for fall harvest, for autumn harvest, for spring harvest, winter harvest, winter harvests, autumn harvest, fall harvest, spring harvest, winter picking, winter cutting, for winter, for the winter, overwinter, overwintering, over winter, over wintering, for spring, winter, this winter, this fall, this autumn, next spring, in spring, this spring',
 
   /** Matters of the garden that this program knows nothing of. */
   'other-matter':
     'how do i make, how do you make, how to make, kimchi, sauerkraut, pickle, pickles, pickling, ferment, fermenting, ripen, ripening, turn red, recipe, recipes, price, prices, buy, buying, sell, cost, calories, vitamin, vitamins, protein, aphid, aphids, pest, pests, slug, slugs, snails, whitefly, cabbage worms, flea beetles, rust, blight, mildew, disease, diseases, fungus, fertilize, fertilizer, ' +
     'fertiliser, feed with, watering, water it, spacing, germinate, germination, germinating, bolt, bolting, taste, tastes, store them, storage, freezer, blanch, can i freeze, how to freeze, how do i freeze, how do you freeze, how to cook, how do i cook, how do you cook, soup, salad dressing, smoothie, juice, sauce, roast them, prune, pruning, pollinate, weeds, weeding, ' +
-    'how to grow, how do i grow, how do you grow, deer, rabbits, mice, voles, companion, companions, what is eating, whats eating, soil ph, yield, seeds from, save seed, variety should, best variety, how tall, how long does it take, how often, nutrition, healthy, organic',
+    'how to grow, how do i grow, how do you grow, how big, how large, how high, deer, rabbits, mice, voles, companion, companions, what is eating, whats eating, soil ph, yield, seeds from, save seed, variety should, best variety, how tall, how long does it take, how often, nutrition, healthy, organic',
 
   // --- safety
   safely:
@@ -133,7 +133,7 @@ export const CUE_WORDS = {
 
   // --- numbers and temperatures
   minus: 'minus, negative, neg, sub',
-  degrees: 'degree, degrees, deg, degs, degress, degreees, degres',
+  degrees: 'above zero, degree, degrees, deg, degs, degress, degreees, degres',
   fahrenheit: 'fahrenheit, farenheit, farenheight, fahrenheight, farhenheit, f, degf, fahr, ferenheit, fahreneit',
   celsius: 'celsius, centigrade, c, degc, celcius, celsious, celc, centigrad, selsius, cel',
   'below-zero': 'below zero, below 0, under zero, sub zero, subzero, below nought',

@@ -1,7 +1,14 @@
 import type { CautionKey } from '../../rules/index.ts';
 
+export interface HazardWords {
+  readonly topics: readonly CautionKey[];
+  /** Each stands before each of `phrases`. */
+  readonly fronts?: string;
+  readonly phrases: string;
+}
+
 /** Things that can hurt somebody, with the cautions that they call for. */
-export const HAZARD_WORDS: readonly { readonly topics: readonly CautionKey[]; readonly phrases: string }[] = [
+export const HAZARD_WORDS: readonly HazardWords[] = [
   {
     topics: ['fuel-heat'],
     phrases:
@@ -32,6 +39,12 @@ export const HAZARD_WORDS: readonly { readonly topics: readonly CautionKey[]; re
     topics: ['glass'],
     phrases:
       'glass roof, glass in the roof, glass in a roof, roof of glass, roof glazing, glass above, glass overhead, overhead glass, overhead glazing, glass pane, glass panes, shower doors, shower door, glass doors, patio doors, glass door, roof glass, broken glass, plate glass, pane, panes, tempered glass, safety glass, cracked glass, sliding glass doors, old glass, greenhouse glass',
+  },
+  {
+    topics: ['glass'],
+    fronts:
+      'walk on, stand on, sit on, lean on, step on, climb on, kneel on, walking on, standing on, leaning on, kneeling on',
+    phrases: 'glass, the glass, glass lights, the lights, the light, the frame, the frames, the lid, the panes',
   },
   {
     topics: ['treated-timber'],

@@ -1,4 +1,4 @@
-import type { Facts } from './facts.ts';
+import { asksOfFate, type Facts } from './facts.ts';
 import { holds, type IntentRule } from './intent-rule.ts';
 import { COMPARE_COVERS, WHAT_COVER } from './intents-of-cover.ts';
 import { HOW_COLD, SURVIVE, WHICH_CROPS } from './intents-of-life.ts';
@@ -13,7 +13,7 @@ const OTHER_MATTER: IntentRule = {
   intent: 'decline',
   when: [({ says }) => says('other-matter')],
   unless: [
-    ({ hasLow, when }) => hasLow || when !== undefined,
+    (facts) => facts.hasLow || (facts.when !== undefined && asksOfFate(facts)),
     ({ hasCover, hasCrop }) => hasCover && hasCrop,
     ({ says }) => says('limit', 'sow', 'daylight'),
   ],

@@ -1,4 +1,4 @@
-import { type Facts, isFragment, isThing, namesBeds, namesPlant } from './facts.ts';
+import { type Facts, follows, isFragment, isThing, namesBeds, namesPlant } from './facts.ts';
 import type { IntentRule } from './intent-rule.ts';
 import { isCue, senseOf } from './span.ts';
 
@@ -29,6 +29,8 @@ export const WHAT_COVER: IntentRule = {
     asksWhatToLay,
     asksWhatGoesOver,
     asksForSomeCover,
+    asksWhatHelps,
+    ({ spans, hasCrop }) => hasCrop && follows(spans, 'cover', 'everything', 2),
     beginsWithCovering,
   ],
   unless: [
@@ -79,13 +81,21 @@ function asksWhatGoesOver({ spans, says, hasCover }: Facts): boolean {
     const next = isCue(spans[at + 1], 'the', 'mine') ? spans[at + 2] : spans[at + 1];
     return isCue(span, 'over') && (senseOf(next, 'crop') ?? senseOf(next, 'bed')) !== undefined;
   });
-  return over && says('what', 'which') && !hasCover;
+  const isOverIt = spans.some((span) => isCue(span, 'on-it')) && says('should', 'need');
+  return (over || isOverIt) && says('what', 'which') && !hasCover;
 }
 
 /** "Best cover for spinach at 5F?", "is there a cover that gets chard through?" */
 function asksForSomeCover(facts: Facts): boolean {
   const namesCovers = facts.spans.some(({ plain }) => /^(cover|covers|covering|protection)$/.test(plain));
   return namesCovers && namesPlant(facts) && !facts.hasCover && !facts.says('survive', 'harm', 'fine', 'risk', 'when');
+}
+
+/** "What would be enough for chard at 10F?", "what gets my lettuce through 14F?" */
+function asksWhatHelps({ spans, says, hasCrop, hasLow, hasCover }: Facts): boolean {
+  const isOpen = isCue(spans[0], 'what') && !/^what(s| is| are)\b/.test(spans[0]?.plain ?? '');
+  const helps = says('cover', 'fine', 'remedy', 'need') && !says('harm', 'limit', 'risk');
+  return isOpen && helps && hasCrop && hasLow && !hasCover;
 }
 
 /** "Protect peas 20F", "cover lettuce tonight?" */

@@ -5,7 +5,7 @@ import { isCue, type Span, senseOf } from './span.ts';
 /** "How cold can kale go?" */
 export const HOW_COLD: IntentRule = {
   intent: 'how-cold',
-  when: [asksForLimit, asksWhenItDies, asksWhatItTakes],
+  when: [asksForLimit, asksWhenItDies, asksWhatItTakes, asksForTemperature],
   unless: [
     ({ hasLow }) => hasLow,
     (facts) => !(namesPlant(facts) || facts.hasCover || facts.hasBed || facts.says('it')),
@@ -16,6 +16,11 @@ export const HOW_COLD: IntentRule = {
 
 function asksForLimit({ says, hasCrop }: Facts): boolean {
   return says('limit') && (hasCrop || !says('night-weather'));
+}
+
+/** "Survival temperature of collards", "degrees that kill peas": a crop and the word, but no figure and no night. */
+function asksForTemperature({ spans, hasCrop, when }: Facts): boolean {
+  return hasCrop && when === undefined && spans.some(({ plain }) => /\b(temps?|temperatures?|degrees)\b/.test(plain));
 }
 
 /** "When do turnips die?" */

@@ -39,7 +39,7 @@ function staysOnByDay({ says, spans, when, hasCover: isNamed }: Facts): boolean 
 
 function opens(facts: Facts): boolean {
   const { says, when } = facts;
-  if (says('leave') && says('open')) return when === 'today' || when === 'morning';
+  if (staysOpen(facts)) return when === 'today' || when === 'morning';
   const begins = isCue(facts.spans[0], 'open');
   const questions = says('when', 'should', 'can', 'how', 'what', 'which', 'will', 'safely', 'fine', 'need');
   const asks = begins || questions || isBriefOpening(facts);
@@ -74,6 +74,11 @@ function isBriefOpening({ spans, says, when }: Facts): boolean {
   return spans.length <= 6 && (says('off', 'lid') || when !== undefined);
 }
 
+/** "Can I leave the tunnel open?", "keep the frame open all night". */
+function staysOpen({ says, spans }: Facts): boolean {
+  return says('open') && (says('leave') || spans.some(({ plain }) => plain === 'keep' || plain === 'stay'));
+}
+
 /** How many words may stand between "take" and "off". */
 const REACH_OF_OFF = 5;
 
@@ -89,7 +94,7 @@ function takesOff({ spans }: Facts): boolean {
 /** "When do I shut the frames?" */
 export const CLOSE: IntentRule = {
   intent: 'close',
-  when: [({ says }) => says('leave') && says('open'), shuts, coversByWhen],
+  when: [staysOpen, shuts, coversByWhen],
   unless: [({ hasLow, hasCrop }) => hasLow && hasCrop, ({ says }) => says('what', 'which') && !says('when', 'late')],
 };
 

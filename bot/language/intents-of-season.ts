@@ -33,11 +33,14 @@ function asksToPick(facts: Facts): boolean {
   return picks && (asks || ready) && something;
 }
 
-/** "Should I lift my carrots?": roots are lifted out of the soil, lids off it. */
+/** "Should I lift my carrots?", "get the beets out?": roots are lifted out of the soil, lids off it. */
 function asksToLiftRoots({ spans, says }: Facts): boolean {
-  const lifts = spans.some(
-    ({ plain }, at) => plain.startsWith('lift') && spans.slice(at + 1, at + 3).some((next) => senseOf(next, 'crop')),
-  );
+  const lifts = spans.some((span, at) => {
+    const ahead = spans.slice(at + 1, at + 4);
+    const root = ahead.findIndex((next) => senseOf(next, 'crop'));
+    const isOut = span.plain === 'get' && ahead[root + 1]?.plain === 'out';
+    return root >= 0 && (isOut || (span.plain.startsWith('lift') && root < 2));
+  });
   return lifts && says('should', 'when', 'can', 'need');
 }
 
@@ -50,7 +53,7 @@ function isAsideInSurvival({ hasLow, says }: Facts): boolean {
 export const SEASON: IntentRule = {
   intent: 'season',
   when: [
-    ({ says }) => says('calendar'),
+    ({ says, hasLow, hasCrop }) => says('calendar') && !(hasLow && hasCrop),
     ({ says, hasLow, hasCrop }) => says('daylight') && !(hasLow && hasCrop),
     ({ says, hasLow }) => says('growth') && says('when', 'will') && !hasLow,
     asksToSow,

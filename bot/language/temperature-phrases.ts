@@ -206,5 +206,7 @@ function wordsAt(spans: readonly Span[], from: number): TemperaturePhrase | unde
   const freezing =
     isCue(span, 'at-freezing') || (isCue(span, 'below-freezing') && span?.plain.startsWith('below') === true);
   if (!freezing && !isCue(span, 'below-zero')) return undefined;
+  // "How many degrees below zero?" asks for the number.
+  if (isCue(spans[from - 1], 'degrees', 'limit', 'how')) return undefined;
   return { range: [0, 0], fromFreezing: freezing, sureness: 1, from, next: from + 1, afterDash: false };
 }

@@ -96,11 +96,14 @@ function opensSlot(span: Span | undefined): boolean {
 
 function closesSlot(span: Span | undefined): boolean {
   if (span === undefined || span.kind === 'mark' || span.kind === 'number') return true;
+  if (CLOSING_WORDS.has(span.plain)) return true;
   return span.senses.some((sense) => {
     if (sense.kind === 'cue') return CLOSING_CUES.has(sense.cue);
     return sense.kind !== 'ordinary' && sense.kind !== 'crop' && sense.kind !== 'plant';
   });
 }
+
+const CLOSING_WORDS: ReadonlySet<string> = new Set('while when after before if until because tonight'.split(' '));
 
 const CLOSING_CUES: ReadonlySet<string> = new Set([
   'survive',

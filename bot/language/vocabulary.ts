@@ -106,7 +106,7 @@ function nightEntries(): readonly Entry[] {
     ),
     ...STATE_WORDS.flatMap(({ phrases, fronts, ...state }) => rowEntries(phrases, { kind: 'state', ...state }, fronts)),
     ...SKY_WORDS.flatMap(({ phrases, sky }) => rowEntries(phrases, { kind: 'sky', sky })),
-    ...HAZARD_WORDS.flatMap(({ phrases, topics }) => rowEntries(phrases, { kind: 'hazard', topics })),
+    ...HAZARD_WORDS.flatMap(({ phrases, topics, fronts }) => rowEntries(phrases, { kind: 'hazard', topics }, fronts)),
     ...rowEntries('bed, beds, raised bed, raised beds, bed number, bed no, beds number', { kind: 'bed' }),
     ...rowEntries(NEUTRAL_PHRASES, { kind: 'ordinary' }),
   ];

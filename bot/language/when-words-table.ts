@@ -16,14 +16,14 @@ export const WHEN_WORDS: Readonly<Record<When | 'tomorrow', string>> = {
     'tomorrow night, tomorrow nite, tomorrow evening, tomorow night, tommorow night, tommorrow night, tmrw night, tmw night, tomorrow overnight, tomorrow nights, tmr night, the night after this, tomorrow eve',
   'last-night':
     'last night, last nite, yesterday night, the night before, last evening, lastnight, last nights, in the night just gone, overnight last night',
-  monday: 'monday, monday night, mon night, on mon, mondays, monday evening',
-  tuesday: 'tuesday, tuesday night, tues, tue night, tues night, on tue, tuesdays, tuesday evening',
+  monday: 'mon, monday, monday night, mon night, on mon, mondays, monday evening',
+  tuesday: 'tue, tuesday, tuesday night, tues, tue night, tues night, on tue, tuesdays, tuesday evening',
   wednesday:
-    'wednesday, wednesday night, weds, wed night, weds night, on wed, wednesdays, wednesday evening, wensday, wednsday',
-  thursday: 'thursday, thursday night, thurs, thu night, thurs night, on thu, thur, thursdays, thursday evening',
+    'wed, wednesday, wednesday night, weds, wed night, weds night, on wed, wednesdays, wednesday evening, wensday, wednsday',
+  thursday: 'thu, thursday, thursday night, thurs, thu night, thurs night, on thu, thur, thursdays, thursday evening',
   friday: 'friday, friday night, fri, fri night, fridays, friday evening',
   saturday:
-    'saturday, saturday night, sat night, on sat, saturdays, saturday evening, weekend, this weekend, the weekend, at the weekend',
+    'sat, saturday, saturday night, sat night, on sat, saturdays, saturday evening, weekend, this weekend, the weekend, at the weekend',
   sunday: 'sunday, sunday night, sun night, on sun, sundays, sunday evening',
   week: 'week, this week, the week, next week, next few nights, next few days, coming nights, coming days, coming week, few nights, rest of the week, the next nights, nights ahead, days ahead, week ahead, seven nights, next couple of nights, this coming week, later this week, next days, next nights, next 3 nights, next three nights, next 5 nights, next 7 days',
 };

@@ -5,7 +5,7 @@ import type { Intent, When } from './understood.ts';
 export function readWhen(spans: readonly Span[]): When | 'tomorrow' | undefined {
   const said = spans
     .map((span, at) =>
-      isIdleNow(spans, at) || isSpanOfTime(spans, at)
+      isIdleNow(spans, at) || isSpanOfTime(spans, at) || isSatDown(spans, at)
         ? undefined
         : (senseOf(span, 'when')?.when ?? tonightWithin(span)),
     )
@@ -17,6 +17,12 @@ export function readWhen(spans: readonly Span[]): When | 'tomorrow' | undefined 
 function isIdleNow(spans: readonly Span[], at: number): boolean {
   const next = spans[at + 1];
   return spans[at]?.plain === 'now' && next !== undefined && next.kind !== 'mark';
+}
+
+/** "the frame sat open"; "9 sat, uncovered" is a day. */
+function isSatDown(spans: readonly Span[], at: number): boolean {
+  const next = spans[at + 1];
+  return spans[at]?.plain === 'sat' && next !== undefined && next.kind !== 'mark';
 }
 
 /** "6 week old", "a week of warm weather". */

