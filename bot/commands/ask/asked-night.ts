@@ -2,10 +2,15 @@ import {
   type BedAsLaid,
   type BedNight,
   bedNight,
+  type Crop,
+  type CropId,
+  type HardinessBelief,
+  hardinessLearned,
   type NightSite,
   OPEN_GREENS,
   type OrdinaryNight,
   ordinaryNight,
+  type SeenOutcome,
   type SharedNight,
   sharedNight,
   type UnsoundOrder,
@@ -21,7 +26,18 @@ export interface AskedNight {
   readonly assumed?: OrdinaryNight['assumed'];
   /** Of a forecast night: "tonight", "on Friday night". */
   readonly words?: string;
+  /** How crops came through earlier nights there and in the club's gardens; absent where no own bed is meant. */
+  readonly outcomes?: ReadonlyMap<CropId, readonly SeenOutcome[]>;
   under(bed: BedAsLaid): BedNight | UnsoundOrder;
+}
+
+/** What outcomes at the asked place have taught of a crop; undefined where there are none. */
+export function hardinessThere(
+  { outcomes }: Pick<AskedNight, 'outcomes'>,
+  crop: Crop,
+  hardeningIndex: number,
+): HardinessBelief | undefined {
+  return hardinessLearned(crop, hardeningIndex, outcomes?.get(crop.id) ?? []);
 }
 
 /** Lows that the energy balance is made for. [°C] */

@@ -59,7 +59,7 @@ function limitOf(
   context: AskContext,
 ): Limit {
   const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
-  const verdict = (night: BedNight) => judgedNight(crop, covers, night, windMPerS, state).verdict;
+  const verdict = (night: BedNight) => judgedNight(crop, covers, night, { windMPerS }, state).verdict;
   return {
     holds: coldestLowC((night) => verdict(night).verdict === 'holds', nights),
     halfLost: coldestLowC((night) => verdict(night).odds.winterkill <= 0.5, nights),
@@ -74,7 +74,7 @@ function told({ crop, covers, state, bedName }: Plot, limit: Limit, understood: 
   const half = halfWords(limit.halfLost, reader);
   if (limit.holds.kind === 'low') {
     const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
-    const judged = judgedNight(crop, covers, limit.holds.night, windMPerS, state);
+    const judged = judgedNight(crop, covers, limit.holds.night, { windMPerS }, state);
     const leaf = temperature(judged.verdict.organLowC, reader.units);
     const part = crop.judgedBy === 'surface' ? 'the soil surface' : 'the leaf';
     return {

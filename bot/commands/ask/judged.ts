@@ -8,7 +8,7 @@ import {
   type UnsoundOrder,
 } from '../../../rules/index.ts';
 import type { Stage } from '../../language/understood.ts';
-import type { AskedNight } from './asked-night.ts';
+import { type AskedNight, hardinessThere } from './asked-night.ts';
 
 /** One crop under one stack on the asked night. */
 export interface Judged {
@@ -40,7 +40,7 @@ export function judged(
   state: PlantState,
 ): Judged | UnsoundOrder {
   const bed = night.under({ covers, canopy: { leafAreaIndex: state.stage === 'seedling' ? 0.3 : 1, leafSizeM: 0.05 } });
-  return bed.kind === 'unsound' ? bed : judgedNight(crop, covers, bed, night.windMPerS, state);
+  return bed.kind === 'unsound' ? bed : judgedNight(crop, covers, bed, night, state);
 }
 
 /** The same for a night that is computed already. */
@@ -48,13 +48,14 @@ export function judgedNight(
   crop: Crop,
   covers: readonly CoverKey[],
   night: BedNight,
-  windMPerS: number,
+  asked: Pick<AskedNight, 'windMPerS' | 'outcomes'>,
   state: PlantState,
 ): Judged {
   const said = saidHardening(state);
   const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, said === undefined ? {} : { said });
-  const at = (index: number, leafTouchesCover = false) =>
-    nightVerdict({
+  const at = (index: number, leafTouchesCover = false) => {
+    const learned = hardinessThere(asked, crop, index);
+    return nightVerdict({
       crop,
       hardeningIndex: index,
       leafLowC: night.leafLowC,
@@ -62,11 +63,13 @@ export function judgedNight(
       sdK: night.spread.sdK,
       circumstances: {
         leafTouchesCover,
-        windyBare: covers.length === 0 && windMPerS > WINDY_M_PER_S,
+        windyBare: covers.length === 0 && asked.windMPerS > WINDY_M_PER_S,
         matureHead: state.stage === 'mature' && crop.organ === 'head',
         smallRosette: state.stage === 'baby' && crop.organ === 'leaf',
       },
+      ...(learned && { learned }),
     });
+  };
   const verdict = at(hardeningIndex);
   const otherwise = otherwiseIndex === undefined ? undefined : at(otherwiseIndex);
   const pressed = night.stack.touchesLeaves ? at(hardeningIndex, true) : undefined;

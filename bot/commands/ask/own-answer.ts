@@ -55,7 +55,7 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
     return ownNightsReply(wish, storeOf(services), services.forecasts);
   }
   const bed = own.beds.find(({ name }) => plots.some(({ bedName }) => bedName === name));
-  const taught = bed && (await taughtBed(own.site, bed, storeOf(services), now));
+  const taught = bed && (await taughtBed(own, bed, storeOf(services), now));
   const { night, section, credits } = await forecastNight({ site: own.site, when, reader, now, taught }, services);
   const reply = replyOn(question, plots, night);
   const [verdict, ...rest] = reply.sections;

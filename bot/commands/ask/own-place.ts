@@ -5,7 +5,7 @@ import type { When } from '../../language/understood.ts';
 import { laidOn, learnedSite } from '../../learning/learned-site.ts';
 import { type NamedNight, type NightName, namedNight } from '../../outlook/named-night.ts';
 import { benchOf } from '../../outlook/night-outlook.ts';
-import { storedGarden } from '../../outlook/stored-garden.ts';
+import { type LearnedSite, storedGarden } from '../../outlook/stored-garden.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';
@@ -23,17 +23,17 @@ export interface OwnPlace {
   readonly beds: readonly Bed[];
 }
 
-/** A bed that a question is about, with what its thermometers have taught. */
+/** A bed that a question is about, with what its thermometers and the outcomes of its crops have taught. */
 export interface TaughtBed {
   readonly bed: Bed;
-  readonly learned: BedLearning;
+  /** Absent where nothing has been read. */
+  readonly learned: BedLearning | undefined;
+  readonly outcomes: LearnedSite['outcomes'];
 }
 
-/** Undefined where nothing has been read in the bed. */
-export async function taughtBed(site: Site, bed: Bed, store: Store, now: Date): Promise<TaughtBed | undefined> {
-  const { beds } = await learnedSite(store, { site, beds: [bed] }, now);
-  const learned = beds.get(bed.id);
-  return learned && { bed, learned };
+export async function taughtBed(own: OwnPlace, bed: Bed, store: Store, now: Date): Promise<TaughtBed> {
+  const { beds, outcomes } = await learnedSite(store, own, now);
+  return { bed, learned: beds.get(bed.id), outcomes };
 }
 
 /** The member's default site with its beds; undefined where nothing is kept or no forecast can be had. */
@@ -89,12 +89,18 @@ export async function forecastNight(
       },
       bench.shared,
     );
-    return computed.kind === 'night' && taught
+    return computed.kind === 'night' && taught?.learned
       ? learnedNight(computed, taught.learned, laidOn(bed.covers, taught.bed))
       : computed;
   };
   return {
-    night: { lowC: summary.lowC, windMPerS: summary.wind10MPerS, words: named.words, under: eachOnce(under) },
+    night: {
+      lowC: summary.lowC,
+      windMPerS: summary.wind10MPerS,
+      words: named.words,
+      under: eachOnce(under),
+      ...(taught && { outcomes: taught.outcomes }),
+    },
     section: {
       lines: [
         placeLine(site, named, summary, reader),
@@ -108,7 +114,7 @@ export async function forecastNight(
 }
 
 function taughtLines(taught: TaughtBed | undefined, reader: Reader): string[] {
-  if (taught === undefined) return [];
+  if (taught?.learned === undefined) return [];
   const { bed, learned } = taught;
   const lines = [siteLine(learned, reader), bedLine({ name: bed.name, covers: learned.laid.covers }, learned, reader)];
   return lines.filter((line) => line !== undefined);

@@ -8,7 +8,7 @@ import { cropWord, type Reader } from '../../text/reader.ts';
 import { temperature } from '../../text/units.ts';
 import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
-import type { AskedNight } from './asked-night.ts';
+import { type AskedNight, hardinessThere } from './asked-night.ts';
 import { assumedLines, isGrownCold, stateWords } from './assumed.ts';
 import type { Judged } from './judged.ts';
 import { judgedPlots, type Plot } from './plots.ts';
@@ -103,11 +103,12 @@ function marginLine(one: Judged, understood: Understood, night: AskedNight, read
 
 function stepOf(one: Judged, night: AskedNight): Step {
   const hardeningIndex = isGrownCold(one) ? 1 : 0;
+  const learned = hardinessThere(night, one.crop, hardeningIndex);
   const verdictUnder = (keys: readonly CoverKey[]) => {
     const bed = night.under({ covers: keys });
     return bed.kind === 'unsound'
       ? undefined
-      : bedVerdict([{ crop: one.crop, hardeningIndex }], keys, bed, night.windMPerS);
+      : bedVerdict([{ crop: one.crop, hardeningIndex, ...(learned && { learned }) }], keys, bed, night.windMPerS);
   };
   const now = verdictUnder(one.covers);
   return now === undefined ? { kind: 'nothing' } : stepFor(now, [], verdictUnder);

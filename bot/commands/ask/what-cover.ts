@@ -7,7 +7,7 @@ import { cropWord, type Reader } from '../../text/reader.ts';
 import { temperature } from '../../text/units.ts';
 import { atWords, oddsLine, organLowLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
-import type { AskedNight } from './asked-night.ts';
+import { type AskedNight, hardinessThere } from './asked-night.ts';
 import { assumedLines } from './assumed.ts';
 import { type Judged, judged } from './judged.ts';
 import { judgedPlots, type Plot } from './plots.ts';
@@ -45,7 +45,11 @@ export function whatCoverAnswer(
     };
   }
   const hardeningIndex = state.hardened === false || state.stage === 'seedling' ? 0 : 1;
-  const plantings = crops.map((crop) => ({ crop, hardeningIndex: crop.hardens ? hardeningIndex : 0 }));
+  const plantings = crops.map((crop) => {
+    const index = crop.hardens ? hardeningIndex : 0;
+    const learned = hardinessThere(night, crop, index);
+    return { crop, hardeningIndex: index, ...(learned && { learned }) };
+  });
   const verdictOf = (keys: readonly CoverKey[]) => {
     const bed = night.under({ covers: keys });
     return bed.kind === 'unsound' ? undefined : bedVerdict(plantings, keys, bed, night.windMPerS);

@@ -28,7 +28,7 @@ export function whichCropsAnswer(
   const kind = understood.choices.flatMap((id) => cropById(id) ?? []);
   const asked = [crops, kind, CROPS].find((some) => some.length > 0) ?? CROPS;
   const state = { hardened: understood.hardened, stage: understood.stage };
-  const all = asked.map((crop) => judgedNight(crop, covers, bed, night.windMPerS, state));
+  const all = asked.map((crop) => judgedNight(crop, covers, bed, night, state));
   all.sort((a, b) => b.verdict.odds.noMark - a.verdict.odds.noMark);
   const group = (...words: readonly Judged['verdict']['verdict'][]) =>
     all.filter(({ verdict }) => words.includes(verdict.verdict));

@@ -124,6 +124,21 @@ describe('the next answer', () => {
 });
 
 describe('outcomes', () => {
+  test('move the limits that a question is answered with, as they do those of /tonight', async () => {
+    const question = 'ask will my kale survive tonight?';
+    const marksF = (words: string) => Number(/marks at about (−?\d+) °F/.exec(words)?.[1]?.replace('−', '-'));
+    const before = marksF(wordsOf(await club.say(question)));
+    const bed = await bedCalled('Tunnel');
+    for (let ago = 0; ago < 4; ago += 1) {
+      const facts = { bedId: bed.id, night: nightLater(LAST_NIGHT, -ago), crop: 'kale', hardeningFraction: 1 };
+      await club.store.outcomes.record('anna', { ...facts, leafLowC: -10, outcome: 'leaf-burn' }, FIXTURE_NOW);
+    }
+    const after = marksF(wordsOf(await club.say(question)));
+    expect(after - before).toBeGreaterThanOrEqual(3);
+    const drawnF = /Kale marks at (−?\d+) °F/.exec((await club.say('tonight')).picture?.altText ?? '')?.[1];
+    expect(Number(drawnF?.replace('−', '-'))).toBe(after);
+  });
+
   test('in the gardens of a club count for all who share a channel, and for no one else', async () => {
     club.with({ poster: posterWith([]) });
     await club.say('warnings start', { manager: true });
