@@ -10,7 +10,7 @@ import type { Finding } from './finding.ts';
 import { type ForecastCheck, forecastFindings } from './forecast-check.ts';
 import { settingsRead } from './settings-check.ts';
 
-export interface Examination extends Pick<ForecastCheck, 'retryWaitMs'> {
+export interface Examination extends Pick<ForecastCheck, 'retryWaitMs' | 'spacingMs'> {
   readonly environment: Readonly<Record<string, string | undefined>>;
   readonly zoneDataVersion: string | undefined;
   readonly wallMs?: () => number;

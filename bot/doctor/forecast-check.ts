@@ -3,6 +3,7 @@ import { forecastDesk } from '../forecast/choose.ts';
 import { SERVICE_TITLES } from '../forecast/credits.ts';
 import { FORECAST_SERVICES, type ForecastService, type ServiceFailure } from '../forecast/forecast.ts';
 import { NoForecastError } from '../forecast/forecast-error.ts';
+import type { TransportOptions } from '../forecast/transport.ts';
 import { type Finding, findingsOn } from './finding.ts';
 
 const { good, look, fix } = findingsOn('Forecasts');
@@ -16,12 +17,10 @@ const BASE_SETTING: Readonly<Record<ForecastService, string>> = {
   openmeteo: 'OPENMETEO_BASE',
 };
 
-export interface ForecastCheck {
+export interface ForecastCheck extends Pick<TransportOptions, 'retryWaitMs' | 'spacingMs'> {
   /** False where the bot only answers at a terminal. */
   readonly needed: boolean;
   readonly now: Date;
-  /** Wait before the one retry; the services' usual one unless given. */
-  readonly retryWaitMs?: () => number;
 }
 
 /** Asks each service for one forecast and reads it. */
@@ -43,13 +42,14 @@ async function serviceFinding(
   service: ForecastService,
   contact: string,
   config: Config,
-  { now, retryWaitMs }: ForecastCheck,
+  { now, retryWaitMs, spacingMs }: ForecastCheck,
 ): Promise<Finding> {
   const desk = forecastDesk({
     bases: { nws: config.NWS_BASE, metno: config.METNO_BASE, openmeteo: config.OPENMETEO_BASE },
     contact,
     order: [service],
     ...(retryWaitMs && { retryWaitMs }),
+    ...(spacingMs && { spacingMs }),
   });
   const title = SERVICE_TITLES[service];
   try {

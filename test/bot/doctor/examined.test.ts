@@ -9,6 +9,7 @@ import { DiscordDouble } from '../../fakes/discord/double.ts';
 import { FIXTURE_NOW, ForecastServices } from '../../fakes/forecast-services.ts';
 import { ran } from '../cli/program.ts';
 
+const NO_SPACING = { nws: 0, metno: 0, openmeteo: 0 };
 const CONTACT = 'host-of-this-test@example.org';
 let double: DiscordDouble;
 let services: ForecastServices;
@@ -50,7 +51,13 @@ function environment(more: Record<string, string> = {}): Record<string, string> 
 async function found(more: Record<string, string> = {}, wallMs = Date.now): Promise<readonly Finding[]> {
   const given = environment(more);
   const zoneDataVersion = process.versions['tz'];
-  const findings = await examined({ environment: given, zoneDataVersion, wallMs, retryWaitMs: () => 1 });
+  const findings = await examined({
+    environment: given,
+    zoneDataVersion,
+    wallMs,
+    retryWaitMs: () => 1,
+    spacingMs: NO_SPACING,
+  });
   const text = findingLines(findings).join('\n');
   for (const secret of [given['DISCORD_TOKEN'], 'a-password', CONTACT]) expect(text).not.toContain(secret);
   return findings;
