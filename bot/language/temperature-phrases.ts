@@ -29,7 +29,7 @@ export function temperaturePhrases(spans: readonly Span[]): readonly Temperature
   const found: TemperaturePhrase[] = [];
   for (let at = 0; at < spans.length; ) {
     const phrase = decadeAt(spans, at) ?? numbersAt(spans, at) ?? wordsAt(spans, at);
-    if (phrase && !isOtherNumber(phrase)) found.push(phrase);
+    if (phrase && !isOtherNumber(phrase, spans)) found.push(phrase);
     at = phrase?.next ?? at + 1;
   }
   return found;
@@ -60,11 +60,13 @@ function numbersAt(spans: readonly Span[], from: number): TemperaturePhrase | un
   };
 }
 
-/** A larger number alone is some other number (judgement). */
+/** A larger number is some other number where nothing calls it a temperature: among words, and by itself (judgement). */
 const LARGEST_LONE = 150;
+const LARGEST_BY_ITSELF = 9999;
 
-function isOtherNumber({ sureness: sure, range }: TemperaturePhrase): boolean {
-  return sure === 0 && range.some((value) => Math.abs(value) > LARGEST_LONE);
+function isOtherNumber({ sureness: sure, range, from, next }: TemperaturePhrase, spans: readonly Span[]): boolean {
+  const largest = from <= 1 && next === spans.length ? LARGEST_BY_ITSELF : LARGEST_LONE;
+  return sure === 0 && range.some((value) => Math.abs(value) > largest);
 }
 
 /** "4 degrees colder" is no temperature. */
