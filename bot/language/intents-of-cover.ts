@@ -6,6 +6,8 @@ import { isCue, senseOf } from './span.ts';
 export const COMPARE_COVERS: IntentRule = {
   intent: 'compare-covers',
   when: [({ optionCount }) => optionCount > 1, asksWhichCoverIsBetter, asksForGain],
+  // "How cold can kale go under a sheet or a blanket?" asks for the limit under each.
+  unless: [({ says, hasCrop, hasLow }) => says('limit') && says('how', 'what', 'can') && hasCrop && !hasLow],
 };
 
 /** "Which cover is better?", before any is named. */

@@ -44,6 +44,12 @@ describe('several crops or covers in one answer', () => {
   });
 });
 
+test('how cold a crop can go is told for each of the covers named', () => {
+  expect(textOf('how cold can kale go under a sheet or a blanket')).toMatch(
+    /^Kale under a bed sheet holds down to about [\s\S]*Kale under a blanket holds down to about /,
+  );
+});
+
 describe('what is of no use is left out', () => {
   test('nothing is advised for a night that is past', () => {
     expect(textOf('last night it hit 15, is my kale dead')).not.toMatch(/To make it hold/);
