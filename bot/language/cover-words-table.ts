@@ -218,7 +218,7 @@ export const WEIGHT_WORDS: Readonly<Record<Weight, string>> = {
 };
 
 export const LAYER_WORDS: Readonly<Record<string, string>> = {
-  any: 'layer, layers, thickness, thicknesses, layers of, layer of, ply',
+  any: 'layer, layers, thickness, thicknesses, layers of, layer of, ply, sheets of, sheet of, pieces of, piece of',
   '1': 'single, single layer, single layer of, one layer, one layer of, a layer of, just one layer, only one layer',
   '2': 'a second, second, double, doubling, doubling up, double up, doubled, doubled up, twice, double layer, double layer of, double layers of, folded double, doubled over, twofold, 2x, x2, second layer of, a second layer of',
   '3': 'triple, tripled, triple layer, triple layer of, treble, threefold, 3x, x3',
