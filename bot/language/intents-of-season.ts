@@ -89,7 +89,9 @@ const SHORT_QUESTION = 4;
 /** "plant" and "seed" are things as well as deeds. */
 function isVerbAt(spans: readonly Span[], at: number): boolean {
   const before = spans[at - 1];
-  if (spans[at]?.plain === 'start' && spans[at + 1]?.plain === 'to') return false;
+  const after = spans[at + 1];
+  const isOther = after?.plain === 'to' || isCue(after, 'open', 'shut', 'pick', 'cover');
+  if (spans[at]?.plain === 'start' && isOther) return false;
   return !isCue(before, 'mine', 'the', 'it') && before?.plain !== 'a';
 }
 
