@@ -94,7 +94,7 @@ function asksOfEverything(facts: Facts): boolean {
 /** "What dies at 20F?", "which beds need covering?" */
 function asksWhich(facts: Facts): boolean {
   const { says, hasBed } = facts;
-  const asks = asksOfFateOrCover(facts) || says('leave') || (says('limit') && says('garden'));
+  const asks = asksOfFateOrCover(facts) || says('leave') || (says('limit') && (says('garden') || facts.hasLow));
   return says('which', 'what') && asks && !facts.spans.some(isThing) && !hasBed;
 }
 

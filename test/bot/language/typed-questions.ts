@@ -22,7 +22,7 @@ export interface TypedQuestion {
 export const TYPED_SLOTS = ['intent', 'crops', 'low', 'covers', 'options', 'when', 'hardened', 'unknown'] as const;
 type Slot = (typeof TYPED_SLOTS)[number];
 
-const SETS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
+const SETS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh'] as const;
 
 export function typedQuestions(set: (typeof SETS)[number]): readonly TypedQuestion[] {
   const text = readFileSync(new URL(`./typed-questions-${set}.txt`, import.meta.url), 'utf8');
