@@ -5,6 +5,7 @@ import {
   bedNight,
   type CoverKey,
   coldestLowC,
+  type OrdinaryNightsOfBed,
   ordinaryNight,
   ordinaryNights,
 } from '../../../rules/index.ts';
@@ -41,6 +42,42 @@ describe('how cold it may get outside', () => {
       expect(colder.kind === 'night' && colder.leafLowC).toBeLessThanOrEqual(-6);
     },
   );
+
+  test('is what halving the range finds, with fewer nights', () => {
+    const stacks: CoverKey[][] = [[], ['blanket'], ['row-cover', 'hoops'], ['cold-frame']];
+    const counts: number[] = [];
+    for (const covers of stacks) {
+      const at = ordinaryNights({ covers });
+      for (const limitC of [-14, -6.5, -2, 1]) {
+        const looked = new Set<number>();
+        const coldest = coldestLowC(leafAbove(limitC), (lowC) => {
+          looked.add(lowC);
+          return at(lowC);
+        });
+        expect(coldest.kind === 'low' && coldest.lowC).toBe(halved(leafAbove(limitC), at));
+        counts.push(looked.size);
+      }
+    }
+    expect(counts.reduce((sum, each) => sum + each, 0) / counts.length).toBeLessThan(9);
+  });
+
+  test('is found whatever it hangs on, once it fails for every colder night', () => {
+    const at = ordinaryNights({ covers: [] });
+    const byOutside = (night: BedNight) => night.screenLowC > -17.3;
+    const coldest = coldestLowC(byOutside, at);
+    expect(coldest.kind === 'low' && coldest.lowC).toBe(halved(byOutside, at));
+  });
+
+  function halved(holds: (night: BedNight) => boolean, at: OrdinaryNightsOfBed): number {
+    let [holdsC, failsC] = [10, -40];
+    while (holdsC - failsC > 0.1) {
+      const middleC = (holdsC + failsC) / 2;
+      const night = at(middleC);
+      if (night.kind === 'night' && holds(night)) holdsC = middleC;
+      else failsC = middleC;
+    }
+    return holdsC;
+  }
 
   test('is colder the better the cover', () => {
     const lows = (['row-cover', 'cold-frame', 'quilt'] as CoverKey[]).map((key) => {
