@@ -1,4 +1,5 @@
 import { closeSync, existsSync, openSync } from 'node:fs';
+import { setTimeout as pause } from 'node:timers/promises';
 import { Kysely } from 'kysely';
 import { StoreProblem } from '../store-problem.ts';
 import { GuardedDialect } from './guarded-dialect.ts';
@@ -9,6 +10,7 @@ import { sqliteProblem } from './sqlite-problem.ts';
 
 export const IN_MEMORY = ':memory:';
 const BUSY_TIMEOUT_MS = 5000;
+const RETRY_MS = 25;
 const OWNER_ONLY = 0o600;
 
 /** Opens a file, made if missing, without changing what is in it. */
@@ -21,7 +23,7 @@ export async function openSqlite<Tables>(file: string): Promise<OpenedDatabase<T
   try {
     guarded(() => handle.exec(`pragma busy_timeout = ${BUSY_TIMEOUT_MS}; pragma trusted_schema = off`));
     const db = new Kysely<Tables>({ dialect: new GuardedDialect(new SqliteDialect(handle), sqliteProblem) });
-    return { db, engine: 'sqlite', makeDurable: async () => guarded(() => makeDurable(handle, file)) };
+    return { db, engine: 'sqlite', makeDurable: () => patiently(() => guarded(() => makeDurable(handle, file))) };
   } catch (problem) {
     handle.close();
     throw problem;
@@ -33,7 +35,29 @@ export async function openSqlite<Tables>(file: string): Promise<OpenedDatabase<T
  * since closing it would drop the locks that this process may hold on it through SQLite.
  */
 function makePrivate(file: string): void {
-  if (!existsSync(file)) closeSync(openSync(file, 'wx', OWNER_ONLY));
+  if (existsSync(file)) return;
+  try {
+    closeSync(openSync(file, 'wx', OWNER_ONLY));
+  } catch (thrown) {
+    // Another process that starts now was quicker.
+    if (!(isFileProblem(thrown) && thrown.code === 'EEXIST')) throw thrown;
+  }
+}
+
+/**
+ * SQLite does not wait for its log to be switched on: where several start on a new file at once, all but one are told at
+ * once that it is busy.
+ */
+async function patiently(work: () => void): Promise<void> {
+  for (let waitedMs = 0; ; waitedMs += RETRY_MS) {
+    try {
+      return work();
+    } catch (thrown) {
+      const isBusy = thrown instanceof StoreProblem && thrown.code === 'busy';
+      if (!isBusy || waitedMs >= BUSY_TIMEOUT_MS) throw thrown;
+    }
+    await pause(RETRY_MS);
+  }
 }
 
 /** The two twins of SQLite differ in their defaults, so everything is set, and what durability rests on is read back. */

@@ -4,6 +4,8 @@ import { SETTING_NAMES } from '../../../bot/config.ts';
 
 /** So that a developer's own `.env` has no say in tests. */
 const NOTHING_SET = Object.fromEntries(SETTING_NAMES.map((name) => [name, '']));
+/** As in the scripts of package.json. */
+const QUIET = '--disable-warning=ExperimentalWarning';
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
 
 export interface Ran {
@@ -19,7 +21,7 @@ export function ran(
   more: { readonly input?: string; readonly env?: NodeJS.ProcessEnv; readonly readerLeaves?: boolean } = {},
 ): Promise<Ran> {
   const { PATH, HOME } = process.env;
-  const child = spawn(process.execPath, [`dist/bot/${program}.js`, ...words], {
+  const child = spawn(process.execPath, [QUIET, `dist/bot/${program}.js`, ...words], {
     cwd: ROOT,
     env: { ...NOTHING_SET, PATH, HOME, TZ: 'Pacific/Chatham', LANG: 'en_US.UTF-8', ...more.env },
   });
