@@ -57,13 +57,13 @@ async function serviceFinding(
     return good(`${capital(title)} answers (${hours} hours).`);
   } catch (error) {
     if (!(error instanceof NoForecastError)) throw error;
-    return look(`${capital(title)} is of no use now.`, TODO[error.failures[0]?.code ?? 'unavailable'](service));
+    return look(`${capital(title)} is of no use now.`, REMEDY[error.failures[0]?.code ?? 'unavailable'](service));
   } finally {
     await desk.close();
   }
 }
 
-const TODO: Readonly<Record<ServiceFailure, (service: ForecastService) => string>> = {
+const REMEDY: Readonly<Record<ServiceFailure, (service: ForecastService) => string>> = {
   refused: () => 'It turns us away: make FORECAST_CONTACT an address that is really yours, and try again in an hour.',
   'rate-limited': () => 'It was asked too often from this address: wait an hour; others may share your address.',
   'not-covered': (service) => `It knows no place in its own area: check ${BASE_SETTING[service]}, or leave it empty.`,
