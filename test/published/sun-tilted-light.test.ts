@@ -93,6 +93,7 @@ const TILTS_DEG = [0, 30, 40];
 const J_PER_M2_AND_BTU_PER_FT2 = 11_357;
 const GROUND_REFLECTS = 0.2;
 /**
+ * A regression: the band was drawn about our own sums after they had been seen; the tables alone would not set it.
  * Always the dark side: of a low winter sun the split takes more as sky light than those tables, and the share that a tilt gains is capped.
  */
 const [LOWEST_SHARE, HIGHEST_SHARE] = [0.84, 1.02];
