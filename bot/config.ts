@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { PlainProblem } from './errors.ts';
 import { FORECAST_SERVICES } from './forecast/forecast.ts';
+import { PlainProblem } from './ground/errors.ts';
 
 /** Public addresses of the services; tests and rehearsals point them at this machine. */
 const PUBLIC = {

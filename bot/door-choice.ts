@@ -1,5 +1,5 @@
 import type { Config } from './config.ts';
-import { PlainProblem } from './errors.ts';
+import { PlainProblem } from './ground/errors.ts';
 
 /** The one way in that the settings open. */
 export type DoorChoice =

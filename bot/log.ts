@@ -1,8 +1,8 @@
 import { type DestinationStream, type Logger, pino } from 'pino';
-import { PostError } from './chat/channel-poster.ts';
-import { PlainProblem } from './errors.ts';
 import { ForecastServiceError } from './forecast/forecast-error.ts';
+import { PlainProblem } from './ground/errors.ts';
 import { StoreProblem } from './store/store-problem.ts';
+import { PostError } from './talk/channel-poster.ts';
 
 /** Their messages are ours, and hold no token, no place and nothing that a member wrote. */
 const OURS = [PlainProblem, PostError, ForecastServiceError, StoreProblem];

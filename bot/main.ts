@@ -1,8 +1,8 @@
 import { pino } from 'pino';
-import { machineLocale } from './cli/locale.ts';
 import { type Config, processConfig } from './config.ts';
 import { doorChoice } from './door-choice.ts';
-import { PlainProblem } from './errors.ts';
+import { PlainProblem } from './ground/errors.ts';
+import { machineLocale } from './ground/locale.ts';
 import { openLog } from './log.ts';
 import { runBot } from './program.ts';
 import { StoreProblem } from './store/store-problem.ts';

@@ -7,25 +7,25 @@ import { openGateway } from './chat/discord/gateway.ts';
 import { openHttpDoor } from './chat/discord/http-door.ts';
 import { DiscordPoster } from './chat/discord/poster.ts';
 import { TOKEN_REFUSED } from './chat/discord/startup.ts';
-import type { Request } from './chat/request.ts';
-import { sampleDay } from './chat/terminal/sample-day.ts';
-import { sampleWarning } from './chat/terminal/sample-warning.ts';
 import { runTerminal, TERMINAL_MEMBER } from './chat/terminal/terminal.ts';
-import { clockOf } from './clock.ts';
 import { Allowance } from './commands/allowance.ts';
 import { BUTTONS, COMMANDS } from './commands/commands.ts';
 import { answer, answerPress } from './commands/dispatch.ts';
 import type { Services } from './commands/services.ts';
 import type { Config } from './config.ts';
 import { type DoorChoice, doorChoice, startLines } from './door-choice.ts';
-import { PlainProblem } from './errors.ts';
 import { forecastDesk } from './forecast/choose.ts';
+import { clockOf } from './ground/clock.ts';
+import { PlainProblem } from './ground/errors.ts';
 import type { JobServices } from './jobs/job-services.ts';
 import { MORNING_PLANNER } from './jobs/opening-planner.ts';
 import { startJobs } from './jobs/start-jobs.ts';
 import { missingParts, type NeededPart } from './operating/readiness.ts';
 import { Watch } from './operating/watch.ts';
+import { sampleDay } from './sample/sample-day.ts';
+import { sampleWarning } from './sample/sample-warning.ts';
 import { openStore } from './store/open-store.ts';
+import type { Request } from './talk/request.ts';
 
 /** The machine that the program runs on. */
 export interface Host {

@@ -1,5 +1,10 @@
 export * from './air/humidity.ts';
 export * from './air/pressure.ts';
+export type { BedState } from './balance/bed-state.ts';
+export type { EnergyLedger } from './balance/energy-ledger.ts';
+export * from './balance/night-input.ts';
+export * from './balance/night-run.ts';
+export * from './balance/thaw.ts';
 export * from './cautions/cautions.ts';
 export * from './covers/cover-key.ts';
 export * from './covers/cover-order.ts';
@@ -25,6 +30,7 @@ export * from './day/opening-advice.ts';
 export * from './day/opening-limit.ts';
 export * from './day/pick-time.ts';
 export * from './day/vent-opening.ts';
+export { MS_PER_DAY, MS_PER_H, MS_PER_MIN, MS_PER_S } from './durations.ts';
 export * from './hardening/assumed-hardening.ts';
 export * from './hardening/hardening-index.ts';
 export * from './hardening/tolerance-at.ts';
@@ -39,20 +45,15 @@ export * from './learning/shared-fraction.ts';
 export * from './learning/spread-correction.ts';
 export * from './learning/track-record.ts';
 export * from './night/bed-night.ts';
-export type { BedState } from './night/bed-state.ts';
 export type { BookNight } from './night/book-night.ts';
 export * from './night/climate.ts';
 export * from './night/coldest-low.ts';
-export type { EnergyLedger } from './night/energy-ledger.ts';
 export * from './night/exposure.ts';
-export * from './night/night-input.ts';
-export * from './night/night-run.ts';
 export * from './night/ordinary-night.ts';
 export * from './night/soil-start.ts';
 export * from './night/soil-table.ts';
 export * from './night/spread.ts';
 export * from './night/spread-table.ts';
-export * from './night/thaw.ts';
 export * from './night/window-summary.ts';
 export * from './outlook/bed-verdict.ts';
 export * from './outlook/step.ts';
@@ -60,6 +61,7 @@ export * from './season/dark-weeks.ts';
 export * from './season/planted.ts';
 export * from './season/sowing.ts';
 export * from './season/winter-crops.ts';
+export * from './site-and-weather.ts';
 export {
   type OutsideInstant,
   outsideAt,

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../text/units.ts';
+import type { UnitSystem } from '../ground/units.ts';
 
 /** A temperature at an instant. */
 export interface CurvePoint {

@@ -1,5 +1,5 @@
-import { clockTime } from '../text/times.ts';
-import { celsiusFrom, degrees, fahrenheitFrom, type UnitSystem } from '../text/units.ts';
+import { clockTime } from '../ground/times.ts';
+import { celsiusFrom, degrees, fahrenheitFrom, type UnitSystem } from '../ground/units.ts';
 import type { ChartCurve, ChartLimit, CurveChart } from './curve-chart.ts';
 import { hourMarks } from './hour-marks.ts';
 import { FRAME, MARGIN, TEXT_SIZE, WIDTH } from './look.ts';

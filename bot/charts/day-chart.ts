@@ -1,15 +1,14 @@
-import type { NightRun } from '../../rules/index.ts';
+import { MS_PER_H, type NightRun } from '../../rules/index.ts';
+import { clockTime, shortDay } from '../ground/times.ts';
+import { temperature } from '../ground/units.ts';
 import type { BedOpening, OpeningPlan } from '../outlook/opening-plan.ts';
 import { list } from '../text/phrases.ts';
 import type { Reader } from '../text/reader.ts';
-import { clockTime, shortDay } from '../text/times.ts';
-import { temperature } from '../text/units.ts';
 import type { ChartCurve, ChartMoment, CurveChart } from './curve-chart.ts';
 import { actBy, safeFrom } from './round-moments.ts';
 import { pointsOf } from './run-points.ts';
 import { titled } from './titled.ts';
 
-const MS_PER_H = 3_600_000;
 const AFTER_SUNSET_H = 0.5;
 
 /** The day of one bed: a thermometer among its leaves with the covers shut and opened as advised; undefined where nothing opens. */

@@ -1,10 +1,10 @@
 import { DateTime } from 'luxon';
+import { MS_PER_H } from '../../rules/index.ts';
 import type { CurveChart } from './curve-chart.ts';
 
 /** Hours of the place's clock that are marked, the closest that do not crowd. */
 const STEPS_H = [1, 3, 6, 12, 24] as const;
 const MOST_MARKS = 8;
-const MS_PER_H = 3_600_000;
 
 /** Marks on the time axis: "6 pm", "midnight", "3 am", or "18", "0", "3". */
 export function hourMarks({

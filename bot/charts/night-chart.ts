@@ -1,15 +1,14 @@
-import type { BedVerdict } from '../../rules/index.ts';
+import { type BedVerdict, MS_PER_H } from '../../rules/index.ts';
+import { clockTime, shortDay } from '../ground/times.ts';
+import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from '../ground/units.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import { list } from '../text/phrases.ts';
 import { cropWord, type Reader } from '../text/reader.ts';
-import { clockTime, shortDay } from '../text/times.ts';
-import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from '../text/units.ts';
 import type { ChartLimit, ChartMoment, CurveChart } from './curve-chart.ts';
 import { actBy, safeFrom } from './round-moments.ts';
 import { pointsOf } from './run-points.ts';
 import { titled } from './titled.ts';
 
-const MS_PER_H = 3_600_000;
 /** The picture begins before the covers are shut and ends when leaves have thawed. */
 const BEFORE_SHUTTING_H = 0.5;
 const AFTER_SUNRISE_H = 2;

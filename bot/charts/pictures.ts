@@ -1,4 +1,4 @@
-import type { Picture } from '../chat/reply.ts';
+import type { Picture } from '../talk/reply.ts';
 import type { CurveChart } from './curve-chart.ts';
 import { curveSvg } from './curve-svg.ts';
 import { pngOf } from './picture.ts';

@@ -1,5 +1,5 @@
 import { isInside, type ToldAndMeasured } from '../../rules/index.ts';
-import { celsiusFrom, degrees, EIGHTY_PERCENT_Z, fahrenheitFrom, type UnitSystem } from '../text/units.ts';
+import { celsiusFrom, degrees, EIGHTY_PERCENT_Z, fahrenheitFrom, type UnitSystem } from '../ground/units.ts';
 import { LINE_HEIGHT, type PlacedLabel, placed } from './curve-layout.ts';
 import { card, gridLine, HALO, written } from './curve-svg.ts';
 import { FRAME, LOOK, TEXT_SIZE } from './look.ts';

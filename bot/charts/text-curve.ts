@@ -1,5 +1,5 @@
-import { clockTime } from '../text/times.ts';
-import { degrees } from '../text/units.ts';
+import { clockTime } from '../ground/times.ts';
+import { degrees } from '../ground/units.ts';
 import type { ChartCurve, CurveChart } from './curve-chart.ts';
 import { hourMarks } from './hour-marks.ts';
 import { type Range, scale } from './scale.ts';

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { CAUTION_KEYS, VERDICTS } from '../../rules/index.ts';
-import { drawn } from '../chat/terminal/draw.ts';
 import type { Answered } from '../commands/ask/answered.ts';
 import { withCautions } from '../commands/ask/answered.ts';
 import { PUBLIC_COVER_NAMES, publicCovers } from '../language/public-cover-names.ts';
 import { INTENTS, PROBLEMS, WHENS } from '../language/understood.ts';
+import { drawn } from '../talk/plain-text.ts';
 
 const covers = z.array(z.enum(PUBLIC_COVER_NAMES));
 const share = z.number().min(0).max(1);

@@ -1,12 +1,12 @@
 import { createInterface } from 'node:readline';
 import { parseArgs } from 'node:util';
-import { drawn } from '../chat/terminal/draw.ts';
-import { systemClock } from '../clock.ts';
 import { withCautions } from '../commands/ask/answered.ts';
 import { answerText } from '../commands/ask/ask.ts';
-import { PlainProblem } from '../errors.ts';
+import { systemClock } from '../ground/clock.ts';
+import { PlainProblem } from '../ground/errors.ts';
+import { machineLocale } from '../ground/locale.ts';
+import { drawn } from '../talk/plain-text.ts';
 import { askLine } from './ask-json.ts';
-import { machineLocale } from './locale.ts';
 import { runProgram } from './run-program.ts';
 
 const USAGE = 'npm run ask -- "will my spinach survive 14 °F under a blanket?"';

@@ -12,7 +12,7 @@ import {
   type Tolerance,
   type Voice,
 } from '../../rules/index.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import { runProgram } from './run-program.ts';
 
 /** Shows where each crop's limits come from: `npm run crops`, `npm run crops -- NAME`, `npm run crops -- --check`. */

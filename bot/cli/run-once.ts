@@ -1,4 +1,4 @@
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import { runProgram } from './run-program.ts';
 
 /** Runs a program that takes one file, says how it went in one sentence, and exits with 1 where it did not. */

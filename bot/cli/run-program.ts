@@ -1,4 +1,4 @@
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import { StoreProblem } from '../store/store-problem.ts';
 
 /**

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { type Shard, ShardingManager } from 'discord.js';
 import { processConfig } from '../config.ts';
 import { doorChoice } from '../door-choice.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 
 const MAIN = fileURLToPath(new URL('../main.js', import.meta.url));
 /** Discord takes one new connection in five seconds. */

@@ -1,9 +1,9 @@
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import { EXPOSURES } from '../../rules/index.ts';
-import { PlainProblem } from '../errors.ts';
 import { FORECAST_SERVICES } from '../forecast/forecast.ts';
-import { UNIT_SYSTEMS } from '../text/units.ts';
+import { PlainProblem } from '../ground/errors.ts';
+import { UNIT_SYSTEMS } from '../ground/units.ts';
 
 /** What `npm run tonight` was asked for. */
 export interface TonightOptions {

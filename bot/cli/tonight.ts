@@ -2,24 +2,24 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { type CoverKey, nightFrom } from '../../rules/index.ts';
 import { nightChart } from '../charts/night-chart.ts';
 import { curvePicture } from '../charts/pictures.ts';
-import type { Picture } from '../chat/reply.ts';
-import { drawn } from '../chat/terminal/draw.ts';
-import { systemClock } from '../clock.ts';
 import { typedCovers } from '../commands/typed/covers.ts';
 import { processConfig } from '../config.ts';
-import { PlainProblem } from '../errors.ts';
 import { forecastDesk } from '../forecast/choose.ts';
 import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
 import { readSavedForecast } from '../forecast/recorded.ts';
+import { systemClock } from '../ground/clock.ts';
+import { PlainProblem } from '../ground/errors.ts';
+import { machineLocale } from '../ground/locale.ts';
+import { timeZoneOf } from '../ground/time-zone.ts';
 import type { Garden } from '../outlook/garden.ts';
 import { type NightOutlook, nightOutlook } from '../outlook/night-outlook.ts';
-import { typedBed } from '../outlook/typed-bed.ts';
+import { drawn } from '../talk/plain-text.ts';
+import type { Picture } from '../talk/reply.ts';
 import { outlookReply } from '../text/outlook-reply.ts';
 import { type Reader, readerOf } from '../text/reader.ts';
-import { timeZoneOf } from '../time-zone.ts';
-import { machineLocale } from './locale.ts';
 import { runProgram } from './run-program.ts';
 import { type TonightOptions, tonightOptions } from './tonight-options.ts';
+import { typedBed } from './typed-bed.ts';
 
 /** A night's warning for beds named on the command line, from a live or a saved forecast. */
 async function main(words: readonly string[]): Promise<undefined> {

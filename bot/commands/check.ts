@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { Reply } from '../chat/reply.ts';
-import type { Request } from '../chat/request.ts';
 import { cropVocabulary } from '../language/crop-vocabulary.ts';
 import type { Understood } from '../language/understood.ts';
+import type { Reply } from '../talk/reply.ts';
+import type { Request } from '../talk/request.ts';
 import { answerQuestion } from './ask/answer-question.ts';
 import { withCautions } from './ask/answered.ts';
 import { statedNight } from './ask/asked-night.ts';

@@ -1,5 +1,5 @@
-import type { Reply } from '../chat/reply.ts';
-import type { Press, Request } from '../chat/request.ts';
+import type { Reply } from '../talk/reply.ts';
+import type { Press, Request } from '../talk/request.ts';
 import type { Services } from './services.ts';
 
 /** One option of a command as every door shows it. Names and descriptions are ours; Discord allows 25 options and 100 characters. */

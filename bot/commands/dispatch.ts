@@ -1,7 +1,7 @@
-import type { Reply } from '../chat/reply.ts';
-import type { Press, Request } from '../chat/request.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import { StoreProblem } from '../store/store-problem.ts';
+import type { Reply } from '../talk/reply.ts';
+import type { Press, Request } from '../talk/request.ts';
 import type { Action, ButtonHandler, Command } from './command.ts';
 import type { Services } from './services.ts';
 

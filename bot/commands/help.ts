@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { Reply, Section } from '../chat/reply.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
+import type { Reply, Section } from '../talk/reply.ts';
 import { capitalised, list, saidBack } from '../text/phrases.ts';
 import type { Action, Command } from './command.ts';
 import { checkedOptions, maybe } from './options.ts';

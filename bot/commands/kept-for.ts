@@ -1,6 +1,6 @@
-import type { Request } from '../chat/request.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import type { Store } from '../store/store.ts';
+import type { Request } from '../talk/request.ts';
 import { type Reader, readerOf } from '../text/reader.ts';
 import type { Services } from './services.ts';
 

@@ -1,4 +1,4 @@
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import { list, saidBack } from '../text/phrases.ts';
 
 /** Something of a member's own, by its id and by what the member calls it. */

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import type { Reply } from '../chat/reply.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import type { Store } from '../store/store.ts';
+import type { Reply } from '../talk/reply.ts';
 import type { ButtonHandler, Command } from './command.ts';
 import { storeOf } from './kept-for.ts';
 import { checkedOptions, maybe, yesNo } from './options.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { Request } from '../chat/request.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
+import type { Request } from '../talk/request.ts';
 import { list } from '../text/phrases.ts';
 import { type Read, read, unread } from './typed/read.ts';
 

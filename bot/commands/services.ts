@@ -1,9 +1,9 @@
 import type { Logger } from 'pino';
-import type { ChannelPoster } from '../chat/channel-poster.ts';
-import type { Reply } from '../chat/reply.ts';
-import type { Clock } from '../clock.ts';
 import type { ForecastDesk } from '../forecast/forecast.ts';
+import type { Clock } from '../ground/clock.ts';
 import type { Store } from '../store/store.ts';
+import type { ChannelPoster } from '../talk/channel-poster.ts';
+import type { Reply } from '../talk/reply.ts';
 import type { Reader } from '../text/reader.ts';
 import type { Allowance } from './allowance.ts';
 

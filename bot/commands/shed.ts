@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { COVER_KEYS, COVERS } from '../../rules/index.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import type { SpareCover } from '../store/port/beds.ts';
 import type { Store } from '../store/store.ts';
 import { counted } from '../text/phrases.ts';

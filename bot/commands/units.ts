@@ -1,7 +1,7 @@
 import { z } from 'zod';
+import { temperature, windSpeed } from '../ground/units.ts';
 import { UNIT_SYSTEMS } from '../store/port/members.ts';
 import { readerOf } from '../text/reader.ts';
-import { temperature, windSpeed } from '../text/units.ts';
 import type { Command } from './command.ts';
 import { storeOf } from './kept-for.ts';
 import { checkedOptions, maybe, oneOf } from './options.ts';

@@ -1,7 +1,7 @@
 import { DiscordApi } from '../chat/discord/discord-api.ts';
-import { clockOf } from '../clock.ts';
 import type { Config } from '../config.ts';
 import type { DoorChoice } from '../door-choice.ts';
+import { clockOf } from '../ground/clock.ts';
 import { channelFindings } from './channel-check.ts';
 import { clockFindings } from './clock-check.ts';
 import { databaseFindings } from './database-check.ts';

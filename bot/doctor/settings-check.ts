@@ -1,6 +1,6 @@
 import { type Config, readConfig, unknownSettings } from '../config.ts';
 import { type DoorChoice, doorChoice, startLines } from '../door-choice.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import { type Finding, findingsOn } from './finding.ts';
 import { isPortFree } from './free-port.ts';
 

@@ -1,3 +1,4 @@
+import { MS_PER_H } from '../../rules/index.ts';
 import { placeKey } from './asked-place.ts';
 import { colderOf } from './compare.ts';
 import { CREDITS, SERVICE_TITLES } from './credits.ts';
@@ -16,7 +17,6 @@ import type {
 import { ForecastServiceError } from './forecast-error.ts';
 import { ForecastMemory } from './forecast-memory.ts';
 import { isOld, isStale, notesWithAge } from './freshness.ts';
-import { MS_PER_H } from './hour-grid.ts';
 import { reaches } from './night-low.ts';
 import { noForecast } from './no-forecast.ts';
 import { mayBeNwsArea } from './nws-area.ts';

@@ -1,4 +1,4 @@
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import type { ForecastService, ServiceFailure } from './forecast.ts';
 
 /** One service could not answer. The message names no place. */

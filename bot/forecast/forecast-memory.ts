@@ -1,5 +1,5 @@
+import { BoundedMap } from '../ground/bounded-map.ts';
 import { placeKey } from './asked-place.ts';
-import { BoundedMap } from './bounded-map.ts';
 import type { ForecastPlace, ForecastService, HourlyForecast } from './forecast.ts';
 import { withPast } from './past.ts';
 

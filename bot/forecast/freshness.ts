@@ -1,7 +1,7 @@
+import { MS_PER_H } from '../../rules/index.ts';
 import { SERVICE_TITLES } from './credits.ts';
 import type { ForecastNote, HourlyForecast } from './forecast.ts';
 import { ForecastServiceError } from './forecast-error.ts';
-import { MS_PER_H } from './hour-grid.ts';
 
 const WARN_ABOVE_H = 12;
 const REFUSE_ABOVE_H = 18;

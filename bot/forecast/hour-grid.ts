@@ -1,6 +1,5 @@
+import { MS_PER_H } from '../../rules/index.ts';
 import type { ForecastColumnName, ForecastColumns, ForecastNote, HourlyColumn } from './forecast.ts';
-
-export const MS_PER_H = 3_600_000;
 
 /** More than any service sends: a longer one is a faulty or hostile answer. */
 const MOST_HOURS = 120 * 24;

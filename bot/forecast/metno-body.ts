@@ -1,7 +1,7 @@
 import { z } from 'zod';
+import { MS_PER_H } from '../../rules/index.ts';
 import { type AnswerContext, assembled, instant, type RawLayer, type RawValue, shaped } from './answer-body.ts';
 import type { ForecastColumnName, ForecastPlace, HourlyForecast } from './forecast.ts';
-import { MS_PER_H } from './hour-grid.ts';
 import type { Quantity } from './quantity.ts';
 
 /** States at the instant; everything but the time may be missing. */

@@ -1,6 +1,6 @@
+import { MS_PER_H } from '../../rules/index.ts';
 import { bridged } from './bridged.ts';
 import type { ForecastNight, HourlyForecast, LowWindow } from './forecast.ts';
-import { MS_PER_H } from './hour-grid.ts';
 
 /** The services' longest step between two temperatures. */
 export const LONGEST_STEP_H = 6;

@@ -1,6 +1,5 @@
 import { Interval } from 'luxon';
-
-const MS_PER_MIN = 60_000;
+import { MS_PER_MIN } from '../../rules/index.ts';
 
 /** The two ends of an ISO-8601 interval; the end is not part of it. */
 export interface Span {

@@ -1,8 +1,8 @@
 import { z } from 'zod';
+import { MS_PER_H } from '../../rules/index.ts';
 import { type AnswerContext, assembled, heightM, instant, type RawLayer, shaped } from './answer-body.ts';
 import type { ForecastColumnName, HourlyForecast } from './forecast.ts';
 import { ForecastBodyError } from './forecast-error.ts';
-import { MS_PER_H } from './hour-grid.ts';
 import type { Quantity } from './quantity.ts';
 
 const periodSchema = z.looseObject({

@@ -1,8 +1,8 @@
 import { z } from 'zod';
+import { BoundedMap } from '../ground/bounded-map.ts';
 import { type AnswerContext, shaped } from './answer-body.ts';
 import { answerJson, read } from './answer-json.ts';
 import { askedPlace } from './asked-place.ts';
-import { BoundedMap } from './bounded-map.ts';
 import type { ForecastPlace, ForecastSource, HourlyForecast, OfficialWarning, WarningSource } from './forecast.ts';
 import { ForecastServiceError } from './forecast-error.ts';
 import { accepted } from './freshness.ts';

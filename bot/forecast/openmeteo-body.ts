@@ -1,8 +1,8 @@
 import { z } from 'zod';
+import { MS_PER_H } from '../../rules/index.ts';
 import { type AnswerContext, assembled, type RawLayer, type RawValue, shaped } from './answer-body.ts';
 import type { ForecastColumnName, ForecastNote, HourlyColumn, HourlyForecast } from './forecast.ts';
 import { ForecastBodyError } from './forecast-error.ts';
-import { MS_PER_H } from './hour-grid.ts';
 import type { Quantity } from './quantity.ts';
 
 /** How a column's value relates to its time: the state then, or the sum, mean or maximum of the hour before. */

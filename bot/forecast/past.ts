@@ -1,5 +1,5 @@
+import { MS_PER_H } from '../../rules/index.ts';
 import type { Credit, ForecastColumnName, ForecastColumns, HourlyColumn, HourlyForecast } from './forecast.ts';
-import { MS_PER_H } from './hour-grid.ts';
 
 /** A week tells the soil's warmth; more is not used. */
 const LONGEST_PAST_H = 7 * 24;

@@ -1,4 +1,4 @@
-import { BoundedMap } from './bounded-map.ts';
+import { BoundedMap } from '../ground/bounded-map.ts';
 import { SERVICE_TITLES } from './credits.ts';
 import type { ForecastService, ServiceFailure } from './forecast.ts';
 import { ForecastServiceError } from './forecast-error.ts';

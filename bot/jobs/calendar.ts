@@ -1,6 +1,6 @@
-import { type NightSpan, nightFrom, sunTimes } from '../../rules/index.ts';
-import { BoundedMap } from '../forecast/bounded-map.ts';
-import { localDay } from '../text/times.ts';
+import { MS_PER_DAY, type NightSpan, nightFrom, sunTimes } from '../../rules/index.ts';
+import { BoundedMap } from '../ground/bounded-map.ts';
+import { localDay } from '../ground/times.ts';
 
 /** A place with its clock. */
 export interface Clocked {
@@ -23,7 +23,6 @@ export interface CalendarDay {
   readonly sunrise: Date | undefined;
 }
 
-const MS_PER_DAY = 86_400_000;
 const MS_PER_DEG = 240_000;
 /** True noon is at most 17 minutes off the mean sun's. */
 const PAST_TRUE_NOON_MS = 30 * 60_000;

@@ -1,10 +1,10 @@
 import { setTimeout as pause } from 'node:timers/promises';
-import type { NightSpan } from '../../rules/index.ts';
-import { BoundedMap } from '../forecast/bounded-map.ts';
+import { MS_PER_H, MS_PER_MIN, type NightSpan } from '../../rules/index.ts';
 import type { ForecastDesk, HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
 import { NoForecastError } from '../forecast/forecast-error.ts';
 import { isStale, notesWithAge } from '../forecast/freshness.ts';
 import { reaches } from '../forecast/night-low.ts';
+import { BoundedMap } from '../ground/bounded-map.ts';
 import type { CellForecast } from '../store/port/weather.ts';
 import type { Store } from '../store/store.ts';
 import type { Cell } from './cell.ts';
@@ -25,8 +25,6 @@ export interface CellWish {
   readonly now: Date;
 }
 
-const MS_PER_H = 3_600_000;
-const MS_PER_MIN = 60_000;
 /** All three services renew their forecasts hourly at most (judgement). */
 const FRESH_MIN = 50;
 /** The soil's warmth needs a week. */

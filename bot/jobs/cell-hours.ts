@@ -1,9 +1,8 @@
-import { dewPointFromHumidityC } from '../../rules/index.ts';
+import { dewPointFromHumidityC, MS_PER_H } from '../../rules/index.ts';
 import type { ForecastColumns, HourlyForecast } from '../forecast/forecast.ts';
 import { withPast } from '../forecast/past.ts';
 import type { CellHour } from '../store/port/weather.ts';
 
-const MS_PER_H = 3_600_000;
 const DAY_H = 24;
 /** So few hours of the last day may be missing that its warmth in the soil is still known (judgement). */
 const MISSED_MOST_H = 4;

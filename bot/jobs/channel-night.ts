@@ -1,8 +1,9 @@
-import type { Reply } from '../chat/reply.ts';
+import { MS_PER_H, MS_PER_MIN } from '../../rules/index.ts';
 import { directPlace } from '../store/delivery-key.ts';
 import type { Channel, Garden } from '../store/port/channels.ts';
 import type { Claim, Delivery, PlannedDelivery } from '../store/port/deliveries.ts';
 import type { Store } from '../store/store.ts';
+import type { Reply } from '../talk/reply.ts';
 import type { ClubTelling } from '../text/club-telling.ts';
 import { clubAllClear, clubWarning } from '../text/club-warning.ts';
 import { type Ahead, worstAhead } from './ahead.ts';
@@ -13,8 +14,6 @@ import { clubTelling, needsWord, ownReply } from './telling.ts';
 import { ownPartKind, WARNING } from './work.ts';
 import { hasWorsened } from './worsened.ts';
 
-const MS_PER_H = 3_600_000;
-const MS_PER_MIN = 60_000;
 /** Without any forecast the channel is told so this long before the first shutting time, or at a quarter of a short lead. */
 const NOTICE_BEFORE_SHUTTING_H = 0.5;
 const NOTICE_LEAD_SHARE = 0.25;

@@ -1,4 +1,5 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
+import { MS_PER_H } from '../../rules/index.ts';
 import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
 import { NightForecastError } from '../forecast/forecast-error.ts';
 import { nightLowC } from '../forecast/night-low.ts';
@@ -48,7 +49,6 @@ export interface ClubNight {
 /** Does the work, or tells the operator why not and returns undefined: one garden's fault stays with it. */
 export type Isolated = <T>(work: () => Promise<T>) => Promise<T | undefined>;
 
-const MS_PER_H = 3_600_000;
 /** What counts as lately. */
 const RECENT_H = 14 * 24;
 

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
+import { MS_PER_MIN } from '../../rules/index.ts';
 
-const MS_PER_MIN = 60_000;
 const EARLIEST_MIN = 34;
 const LATEST_MIN = 5;
 /** Services are busiest when everybody's clock strikes; MET Norway asks to keep off the hour. */

@@ -1,13 +1,13 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
-import { cropById, type HardeningDay, hardeningIndex, OPENING_LIMIT_C } from '../../rules/index.ts';
+import { cropById, type HardeningDay, hardeningIndex, MS_PER_DAY, OPENING_LIMIT_C } from '../../rules/index.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
+import { localDay } from '../ground/times.ts';
 import type { GardenBed, Garden as LaidOut } from '../outlook/garden.ts';
 import { type Bench, benchOf, nightUnder } from '../outlook/night-outlook.ts';
 import { storedGarden } from '../outlook/stored-garden.ts';
 import type { Bed, Hardening, Planting } from '../store/port/beds.ts';
 import type { Garden } from '../store/port/channels.ts';
 import type { Store } from '../store/store.ts';
-import { localDay } from '../text/times.ts';
 import { type Calendar, type CalendarNight, solarDay } from './calendar.ts';
 import { type Cell, cellOf } from './cell.ts';
 import { forecastFromHours } from './cell-hours.ts';
@@ -17,7 +17,6 @@ import type { Isolated } from './club-night.ts';
 const DAYS = 14;
 /** With fewer, nothing is followed yet. */
 const FEWEST_DAYS = 3;
-const MS_PER_DAY = 86_400_000;
 
 /** The days under one stack of covers at one place, oldest first. */
 interface FollowedDay extends HardeningDay {

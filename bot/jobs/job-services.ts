@@ -1,11 +1,11 @@
 import type { Logger } from 'pino';
-import type { ChannelPoster } from '../chat/channel-poster.ts';
-import type { Reply } from '../chat/reply.ts';
-import type { Clock } from '../clock.ts';
 import type { ForecastDesk, HourlyForecast } from '../forecast/forecast.ts';
+import type { Clock } from '../ground/clock.ts';
 import type { StoredSite } from '../outlook/stored-garden.ts';
 import type { Garden } from '../store/port/channels.ts';
 import type { Store } from '../store/store.ts';
+import type { ChannelPoster } from '../talk/channel-poster.ts';
+import type { Reply } from '../talk/reply.ts';
 
 /** What the jobs use of the world; each is a port. */
 export interface JobServices {

@@ -1,4 +1,4 @@
-import type { Reply } from '../chat/reply.ts';
+import type { Reply } from '../talk/reply.ts';
 
 /** Where a post goes. */
 export type Target =

@@ -1,9 +1,9 @@
-import type { Button, Reply } from '../chat/reply.ts';
 import { howItWentButton } from '../commands/outcome/outcome-buttons.ts';
 import { readingButton } from '../commands/reading/reading-form.ts';
 import { nightLater } from '../learning/night-days.ts';
 import type { Garden } from '../store/port/channels.ts';
 import type { Store } from '../store/store.ts';
+import type { Button, Reply } from '../talk/reply.ts';
 
 /**
  * The morning post with what the bot would like to know: last night's lows, and after a risky night how the crops came

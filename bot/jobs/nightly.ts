@@ -1,7 +1,8 @@
-import { PostError } from '../chat/channel-poster.ts';
+import { MS_PER_H } from '../../rules/index.ts';
 import { deliveryNonce, directPlace } from '../store/delivery-key.ts';
 import type { Claim, PlannedDelivery } from '../store/port/deliveries.ts';
 import { StoreProblem } from '../store/store-problem.ts';
+import { PostError } from '../talk/channel-poster.ts';
 import { CellDesk } from './cell-desk.ts';
 import { ChannelNight } from './channel-night.ts';
 import { NightDesk } from './club-night.ts';
@@ -22,7 +23,6 @@ import { pauseKind, type Work, workOf } from './work.ts';
 export const NO_MESSAGE = 'nothing-to-say';
 
 const PAUSE_NOTICE_H = 24;
-const MS_PER_H = 3_600_000;
 
 type Post = Extract<Made, { kind: 'post' }>;
 

@@ -1,4 +1,4 @@
-import { OPENING_LIMIT_C } from '../../rules/index.ts';
+import { MS_PER_MIN, OPENING_LIMIT_C } from '../../rules/index.ts';
 import { learnedSite } from '../learning/learned-site.ts';
 import type { Garden } from '../store/port/channels.ts';
 import type { Claim } from '../store/port/deliveries.ts';
@@ -11,7 +11,6 @@ import { type Made, NOTHING } from './made.ts';
 import { withMorningQuestions } from './morning-questions.ts';
 import { commonReader } from './telling.ts';
 
-const MS_PER_MIN = 60_000;
 /** Covers hardly pass their limit in the first hour of sun: a forecast is waited for until so long before it is too late (judgement). */
 const NOTICE_BEFORE_END_MIN = 120;
 const TRY_AGAIN_MIN = 10;

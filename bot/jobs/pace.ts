@@ -1,6 +1,6 @@
 import { setTimeout as pause } from 'node:timers/promises';
+import { MS_PER_S } from '../../rules/index.ts';
 
-const MS_PER_S = 1000;
 /** How often it is asked who else is posting. */
 const ASKED_EVERY_MS = 250;
 /** By how many posts who was held up may catch up and still keep below the service's limit in each second. */

@@ -1,8 +1,8 @@
-import type { PostFailure } from '../chat/channel-poster.ts';
-import type { Reply } from '../chat/reply.ts';
+import { shortDay } from '../ground/times.ts';
 import type { Channel } from '../store/port/channels.ts';
 import type { Store } from '../store/store.ts';
-import { shortDay } from '../text/times.ts';
+import type { PostFailure } from '../talk/channel-poster.ts';
+import type { Reply } from '../talk/reply.ts';
 import { type Made, NOTHING } from './made.ts';
 import type { Work } from './work.ts';
 

@@ -1,3 +1,4 @@
+import { MS_PER_H } from '../../rules/index.ts';
 import type { Channel, ChannelPlaces, SunPlace } from '../store/port/channels.ts';
 import type { PlannedDelivery } from '../store/port/deliveries.ts';
 import { type Calendar, type CalendarDay, type CalendarNight, type Clocked, solarDay } from './calendar.ts';
@@ -15,7 +16,6 @@ export interface Planning {
   readonly opening: boolean;
 }
 
-const MS_PER_H = 3_600_000;
 /** A warning may still be of use this long after shutting time (judgement). */
 const USEFUL_AFTER_SHUTTING_H = 1;
 /** A last look before shutting; with a short lead, at a third of it (judgement). */

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { MS_PER_H } from '../../rules/index.ts';
 import type { Delivery, PlannedDelivery } from '../store/port/deliveries.ts';
 import type { JobServices } from './job-services.ts';
 import { Nightly } from './nightly.ts';
@@ -17,7 +18,6 @@ export interface RoundOptions {
 
 export const USUAL_ROUND: RoundOptions = { leaseS: 60, atOnce: 24, lookBackH: 7 * 24, postsPerS: 47.2 };
 
-const MS_PER_H = 3_600_000;
 const DAY_MS = 24 * MS_PER_H;
 /** The last fetches begin five minutes before a post. */
 const PREPARED_BEFORE_MS = 4 * 60_000;

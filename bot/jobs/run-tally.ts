@@ -1,3 +1,4 @@
+import { MS_PER_S } from '../../rules/index.ts';
 import type { Claim } from '../store/port/deliveries.ts';
 import type { Work } from './work.ts';
 
@@ -19,7 +20,6 @@ export interface RunFigures {
 }
 
 const OF_A_CHANNEL: ReadonlySet<Work['kind']> = new Set(['warning', 'check', 'opening']);
-const MS_PER_S = 1000;
 
 /** Counts what is done between one rest and the next. */
 export class RunTally {

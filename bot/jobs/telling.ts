@@ -1,8 +1,8 @@
-import type { Reply } from '../chat/reply.ts';
 import { coveredButton } from '../commands/tonight/covered.ts';
 import { myBedsButton } from '../commands/tonight/tonight.ts';
 import type { BedOutlook } from '../outlook/night-outlook.ts';
 import type { Garden } from '../store/port/channels.ts';
+import type { Reply } from '../talk/reply.ts';
 import { doingFor } from '../text/club-groups.ts';
 import type { ClubTelling } from '../text/club-telling.ts';
 import { nightWhen } from '../text/night-when.ts';

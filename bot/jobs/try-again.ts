@@ -1,7 +1,8 @@
+import { MS_PER_S } from '../../rules/index.ts';
+
 /** Waits double from the first to the longest, each shortened at random so that many do not come back together. */
 const FIRST_S = 10;
 const LONGEST_S = 300;
-const MS_PER_S = 1000;
 
 /**
  * When to try a delivery again.

@@ -1,4 +1,4 @@
-import { celsiusFrom } from '../text/units.ts';
+import { celsiusFrom } from '../ground/units.ts';
 import { isCue, type Span } from './span.ts';
 import { type TemperaturePhrase, temperaturePhrases } from './temperature-phrases.ts';
 import type { Assumption, Problem, SaidTemperature, Unit, UnitReason } from './understood.ts';

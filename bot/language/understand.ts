@@ -1,4 +1,4 @@
-import { type UnitSystem, unitSystemOf } from '../text/units.ts';
+import { type UnitSystem, unitSystemOf } from '../ground/units.ts';
 import { readBeds } from './beds.ts';
 import { cautionTopics, isCautionQuestion } from './caution-topics.ts';
 import { type CoversRead, readCovers } from './covers.ts';

@@ -5,20 +5,20 @@ import {
   type CropId,
   cropById,
   type LaidCovers,
+  MS_PER_DAY,
   type ReadNight,
   type SeenOutcome,
 } from '../../rules/index.ts';
+import { localDay } from '../ground/times.ts';
 import type { Garden } from '../outlook/garden.ts';
 import { type LearnedSite, type StoredSite, storedGarden } from '../outlook/stored-garden.ts';
 import type { Bed } from '../store/port/beds.ts';
 import type { ScoredNight } from '../store/port/readings.ts';
 import type { Store } from '../store/store.ts';
-import { localDay } from '../text/times.ts';
 import { daysOfNight } from './night-days.ts';
 
 /** Older readings would weigh next to nothing. */
 const LOOK_BACK_DAYS = 730;
-const MS_PER_DAY = 86_400_000;
 
 /** A member's site as a garden that knows what was learned there. */
 export async function learnedGarden(

@@ -1,4 +1,4 @@
-const MS_PER_DAY = 86_400_000;
+import { MS_PER_DAY } from '../../rules/index.ts';
 
 /** Days since 1970 of a night named by the local day of its evening, such as `2026-12-31`. */
 export function daysOfNight(night: string): number {

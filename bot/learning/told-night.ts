@@ -1,4 +1,4 @@
-import { bookNight } from '../../rules/index.ts';
+import { bookNight, MS_PER_H } from '../../rules/index.ts';
 import type { GardenBed } from '../outlook/garden.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import type { Bed } from '../store/port/beds.ts';
@@ -13,8 +13,6 @@ export interface ToldNight {
   /** Which kept bed each bed of the outlook is. */
   readonly bedOf: ReadonlyMap<GardenBed, Bed>;
 }
-
-const MS_PER_H = 3_600_000;
 
 /** What is told of a garden's beds, to be held against readings later and against a newer forecast the same afternoon. */
 export function predictionsOf(told: ToldNight, now: Date): Prediction[] {

@@ -1,7 +1,7 @@
 import { once } from 'node:events';
 import { createServer, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import type { Metrics } from './metrics.ts';
 
 export interface OperatorPageOptions {

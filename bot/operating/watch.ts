@@ -1,6 +1,6 @@
-import type { Clock } from '../clock.ts';
 import type { ButtonHandler, Command } from '../commands/command.ts';
 import type { Config } from '../config.ts';
+import type { Clock } from '../ground/clock.ts';
 import type { Store } from '../store/store.ts';
 import type { Metrics } from './metrics.ts';
 import { openOperatorPage } from './operator-page.ts';

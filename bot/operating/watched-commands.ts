@@ -1,7 +1,7 @@
-import type { Reply } from '../chat/reply.ts';
 import type { Action, ButtonHandler, Command } from '../commands/command.ts';
-import { PlainProblem } from '../errors.ts';
+import { PlainProblem } from '../ground/errors.ts';
 import { StoreProblem } from '../store/store-problem.ts';
+import type { Reply } from '../talk/reply.ts';
 import type { CommandOutcome, Metrics } from './metrics.ts';
 
 /** The same commands, each counted and timed. */

@@ -1,4 +1,4 @@
-import type { Clock } from '../clock.ts';
+import type { Clock } from '../ground/clock.ts';
 import { type Work, workOf } from '../jobs/work.ts';
 import type { Deliveries, DeliveryKey } from '../store/port/deliveries.ts';
 import type { Store } from '../store/store.ts';

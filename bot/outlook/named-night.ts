@@ -1,5 +1,5 @@
-import { type NightSpan, nightFrom } from '../../rules/index.ts';
-import { localDay, weekdayName } from '../text/times.ts';
+import { MS_PER_DAY, type NightSpan, nightFrom } from '../../rules/index.ts';
+import { localDay, weekdayName } from '../ground/times.ts';
 import type { Garden } from './garden.ts';
 
 const WEEKDAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const;
@@ -16,7 +16,6 @@ export interface NamedNight {
   readonly words: string;
 }
 
-const MS_PER_DAY = 86_400_000;
 const DAYS_PER_WEEK = 7;
 
 /** The night that a word means at a garden; undefined where the sun does not set then. */

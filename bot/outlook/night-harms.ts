@@ -1,9 +1,7 @@
-import { type WeatherHarm, weatherHarms } from '../../rules/index.ts';
-import { type HarmfulHours, harmfulHours } from '../forecast/harmful-weather.ts';
+import { MS_PER_H, type WeatherHarm, weatherHarms } from '../../rules/index.ts';
+import { type HarmfulHours, harmfulHours } from '../weather/harmful-weather.ts';
 import type { GardenBed } from './garden.ts';
 import { gardenSite, type NightOutlook } from './night-outlook.ts';
-
-const MS_PER_H = 3_600_000;
 
 /** What the hours up to the end of a night do to the covers that lie on the beds then. */
 export interface NightHarms {

@@ -12,6 +12,7 @@ import {
   hardinessLearned,
   harmFraction,
   learnedNight,
+  MS_PER_H,
   type NightSite,
   type NightSpan,
   type Planting,
@@ -23,8 +24,8 @@ import {
   without,
 } from '../../rules/index.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
-import { nightWeather } from '../forecast/night.ts';
-import type { NightWeather } from '../forecast/night-weather.ts';
+import { nightWeather } from '../weather/night.ts';
+import type { NightWeather } from '../weather/night-weather.ts';
 import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
 import { SharedNights } from './shared-nights.ts';
 import { soilBehind } from './soil-behind.ts';
@@ -47,7 +48,6 @@ export interface BedOutlook {
   readonly step: Step;
 }
 
-const MS_PER_H = 3_600_000;
 /** Within it gardens may share what was worked out: ages of forecasts are told by the hour. */
 const SAME_TIME_MS = 3_600_000;
 const LEAF_SIZE_M = 0.05;

@@ -5,6 +5,7 @@ import {
   dayFrom,
   type HarmfulWeather,
   liftsPropped,
+  MS_PER_MIN,
   type NightSite,
   type Planting,
   type SharedDay,
@@ -12,14 +13,12 @@ import {
   type WeatherHarm,
   weatherHarms,
 } from '../../rules/index.ts';
-import { type DayWeather, dayWeather } from '../forecast/day-weather.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
-import { type HarmfulHours, harmfulHours } from '../forecast/harmful-weather.ts';
+import { type DayWeather, dayWeather } from '../weather/day-weather.ts';
+import { type HarmfulHours, harmfulHours } from '../weather/harmful-weather.ts';
 import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
 import { canopyOf, gardenSite, plantingOf } from './night-outlook.ts';
 import { type SoilBehind, soilBehind } from './soil-behind.ts';
-
-const MS_PER_MIN = 60_000;
 
 /** A garden's day: when to open and shut what, and when to pick. */
 export interface OpeningPlan {

@@ -1,6 +1,6 @@
 import type { BedNight, NightRun } from '../../rules/index.ts';
-import { BoundedMap } from '../forecast/bounded-map.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
+import { BoundedMap } from '../ground/bounded-map.ts';
 
 /** A night without its hours holds some 2 kB, with them 15 kB more. */
 const KEPT_NIGHTS = 25_000;

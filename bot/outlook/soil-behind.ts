@@ -1,5 +1,6 @@
 import {
   type CoverKey,
+  MS_PER_H,
   type NightSite,
   pastDaysSun,
   type SoilStart,
@@ -8,7 +9,6 @@ import {
   type WeatherSeries,
 } from '../../rules/index.ts';
 
-const MS_PER_H = 3_600_000;
 const HOURS_PER_DAY = 24;
 const HOURS_PER_WEEK = 168;
 const DAYS_PER_WEEK = 7;

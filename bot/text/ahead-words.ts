@@ -1,10 +1,10 @@
 import { coverWords, forecastLowSdK } from '../../rules/index.ts';
+import { weekdayName } from '../ground/times.ts';
+import { temperatureWithRange } from '../ground/units.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import { isCover, shortStack } from './night-words.ts';
 import { list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
-import { weekdayName } from './times.ts';
-import { temperatureWithRange } from './units.ts';
 
 /** A night to come that is worse than this one, and the bed that is worst off in it. */
 export interface AheadTelling {

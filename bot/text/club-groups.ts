@@ -1,10 +1,10 @@
 import { harmFraction } from '../../rules/index.ts';
+import { temperature } from '../ground/units.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import { layingWords, shortStack, verdictPhrase } from './night-words.ts';
 import { isCovered, lowLine } from './outlook-reply.ts';
 import { capitalised, counted } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
-import { temperature } from './units.ts';
 
 /** What is to be done about a bed, as the whole club can read it: by crop and covers, never by whose it is. */
 export type Doing = 'pick' | 'add' | 'shut' | 'nothing';

@@ -1,6 +1,7 @@
 import { CAUTIONS } from '../../rules/index.ts';
-import type { Reply, Section } from '../chat/reply.ts';
+import { temperature } from '../ground/units.ts';
 import type { BedOpening, OpeningPlan } from '../outlook/opening-plan.ts';
+import type { Reply, Section } from '../talk/reply.ts';
 import { titled } from './club-sections.ts';
 import { forecastLine } from './forecast-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
@@ -8,7 +9,6 @@ import { openingOf } from './opening-reply.ts';
 import { type DayReader, howWords, type Opened, pickWords, plainLabel, timeWords, whenWords } from './opening-words.ts';
 import { capitalised, counted } from './phrases.ts';
 import type { Reader } from './reader.ts';
-import { temperature } from './units.ts';
 
 /** What of beds a phone shows without much scrolling; the rest is summed up. */
 const MOST_LINES = 8;

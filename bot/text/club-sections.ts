@@ -1,6 +1,7 @@
-import type { Credit, Section } from '../chat/reply.ts';
 import type { OfficialWarnings } from '../forecast/forecast.ts';
+import { temperature } from '../ground/units.ts';
 import type { BedOutlook } from '../outlook/night-outlook.ts';
+import type { Credit, Section } from '../talk/reply.ts';
 import { addLine, type BedGroup, pickLine, placeWords } from './club-groups.ts';
 import type { ClubGarden, ClubTelling } from './club-telling.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
@@ -10,7 +11,6 @@ import { lowLine, officialLine } from './outlook-reply.ts';
 import { counted } from './phrases.ts';
 import type { Reader } from './reader.ts';
 import type { Shutting } from './shut-by-words.ts';
-import { temperature } from './units.ts';
 
 /** What of beds a phone shows without much scrolling; the rest is summed up. [characters] */
 const ROOM_FOR_BEDS = 900;

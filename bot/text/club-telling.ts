@@ -1,6 +1,6 @@
-import type { Button } from '../chat/reply.ts';
 import type { OfficialWarnings } from '../forecast/forecast.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
+import type { Button } from '../talk/reply.ts';
 import type { AheadTelling } from './ahead-words.ts';
 import type { LastKnown } from './no-forecast-words.ts';
 import type { Reader } from './reader.ts';

@@ -1,6 +1,6 @@
 import { CAUTIONS } from '../../rules/index.ts';
-import type { Reply } from '../chat/reply.ts';
 import type { NightOutlook } from '../outlook/night-outlook.ts';
+import type { Reply } from '../talk/reply.ts';
 import { aheadLine } from './ahead-words.ts';
 import { type BedGroup, bedGroups } from './club-groups.ts';
 import { clubHarmLines } from './club-harms.ts';

@@ -1,9 +1,9 @@
 import { type BedVerdict, COVERS, WALLS } from '../../rules/index.ts';
+import { difference, temperature } from '../ground/units.ts';
 import type { ComparedFrame, ComparedNight, ComparedStack } from '../outlook/comparison.ts';
 import { shortStack, verdictPhrase } from './night-words.ts';
 import { capitalised, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
-import { difference, temperature } from './units.ts';
 
 /** Leaves that differ by less are as warm as each other: the model is not finer. [K] */
 const SAME_K = 0.5;

@@ -1,10 +1,10 @@
 import { SERVICE_TITLES } from '../forecast/credits.ts';
 import { FAILURE_WORDS } from '../forecast/failure-words.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
-import type { NightNote } from '../forecast/night-weather.ts';
+import { roughAge } from '../ground/times.ts';
+import { difference, temperature } from '../ground/units.ts';
+import type { NightNote } from '../weather/night-weather.ts';
 import type { Reader } from './reader.ts';
-import { roughAge } from './times.ts';
-import { difference, temperature } from './units.ts';
 
 const JUST_MS = 10 * 60_000;
 

@@ -1,10 +1,10 @@
 import type { FrameBuild, WeatherHarm } from '../../rules/index.ts';
-import type { HarmfulHours } from '../forecast/harmful-weather.ts';
+import { clockTime } from '../ground/times.ts';
+import { ballast, load, rainDepth, shortLength, windSpeed } from '../ground/units.ts';
+import type { HarmfulHours } from '../weather/harmful-weather.ts';
 import { shortCover } from './night-words.ts';
 import { list } from './phrases.ts';
 import type { Reader } from './reader.ts';
-import { clockTime } from './times.ts';
-import { ballast, load, rainDepth, shortLength, windSpeed } from './units.ts';
 
 export const HARM_TITLE = 'Wind, snow and wet';
 

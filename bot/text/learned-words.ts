@@ -1,10 +1,10 @@
 import type { BedLearning } from '../../rules/index.ts';
+import { difference } from '../ground/units.ts';
 import type { GardenBed } from '../outlook/garden.ts';
 import type { NightOutlook } from '../outlook/night-outlook.ts';
 import { isCover, shortCover } from './night-words.ts';
 import { counted } from './phrases.ts';
 import type { Reader } from './reader.ts';
-import { difference } from './units.ts';
 
 /** Less than this is not worth a word: a thermometer cannot tell it. [K] */
 const WORTH_SAYING_K = 0.5;

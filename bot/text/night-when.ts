@@ -1,5 +1,5 @@
 import { DateTime } from 'luxon';
-import { localDay } from './times.ts';
+import { localDay } from '../ground/times.ts';
 
 /**
  * "tonight", "tomorrow night", "on Friday night".

@@ -7,11 +7,11 @@ import {
   type PlantingVerdict,
   spokenOdds,
 } from '../../rules/index.ts';
+import { clockTime } from '../ground/times.ts';
+import { temperatureWithRange, windSpeed } from '../ground/units.ts';
 import type { NightOutlook } from '../outlook/night-outlook.ts';
 import { list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
-import { clockTime } from './times.ts';
-import { temperatureWithRange, windSpeed } from './units.ts';
 
 /** Sentences about one night that several replies share. */
 

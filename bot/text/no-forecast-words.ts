@@ -1,6 +1,6 @@
+import { roughAge } from '../ground/times.ts';
+import { temperature } from '../ground/units.ts';
 import type { Reader } from './reader.ts';
-import { roughAge } from './times.ts';
-import { temperature } from './units.ts';
 
 /** The best that can be told of a night without a forecast. */
 export type LastKnown =

@@ -1,6 +1,7 @@
 import { CAUTIONS, type CautionKey, darkWeeks, WORTH_OPENING_K } from '../../rules/index.ts';
-import type { Reply, Section } from '../chat/reply.ts';
+import { temperature } from '../ground/units.ts';
 import type { BedOpening, OpeningPlan } from '../outlook/opening-plan.ts';
+import type { Reply, Section } from '../talk/reply.ts';
 import { dayNoteLines, forecastLine } from './forecast-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
 import { shortCover } from './night-words.ts';
@@ -18,7 +19,6 @@ import {
 } from './opening-words.ts';
 import { capitalised, counted, list } from './phrases.ts';
 import type { Reader } from './reader.ts';
-import { temperature } from './units.ts';
 
 export interface OpeningTelling {
   readonly plan: OpeningPlan;

@@ -5,13 +5,13 @@ import {
   type OpeningLimit,
   type PickTime,
 } from '../../rules/index.ts';
+import { clockTime, deadline } from '../ground/times.ts';
+import { propSize, temperature } from '../ground/units.ts';
 import type { BedOpening } from '../outlook/opening-plan.ts';
 import { hardeningWords } from './hardening-words.ts';
 import { isCover, shortCover, shortStack } from './night-words.ts';
 import { list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
-import { clockTime, deadline } from './times.ts';
-import { propSize, temperature } from './units.ts';
 
 /** Where and when a day is told of. */
 export interface DayReader extends Reader {

@@ -6,10 +6,12 @@ import {
   cautionsFor,
   type PlantingVerdict,
 } from '../../rules/index.ts';
-import type { Reply, Section } from '../chat/reply.ts';
 import type { OfficialWarning, OfficialWarnings } from '../forecast/forecast.ts';
+import { clockTime, deadline, shortDay } from '../ground/times.ts';
+import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from '../ground/units.ts';
 import { nightHarms } from '../outlook/night-harms.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
+import type { Reply, Section } from '../talk/reply.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
 import { hardeningLines } from './hardening-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
@@ -17,8 +19,6 @@ import { learnedLines } from './learned-words.ts';
 import { isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
 import { counted, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
-import { clockTime, deadline, shortDay } from './times.ts';
-import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from './units.ts';
 
 export interface OutlookTelling {
   readonly outlook: NightOutlook;

@@ -1,5 +1,5 @@
 import type { Crop, Dialect } from '../../rules/index.ts';
-import { readsBritish, type UnitSystem, unitSystemOf } from './units.ts';
+import { readsBritish, type UnitSystem, unitSystemOf } from '../ground/units.ts';
 
 /** Who reads a reply: in which units, and whose words for things. */
 export interface Reader {

@@ -1,7 +1,7 @@
 import { type ToldAndMeasured, trackRecord } from '../../rules/index.ts';
+import { difference, temperature, temperatureWithRange } from '../ground/units.ts';
 import { counted } from './phrases.ts';
 import type { Reader } from './reader.ts';
-import { difference, temperature, temperatureWithRange } from './units.ts';
 
 /** "11 of 14 nights inside the range; off by 2 °F, on the whole 1 °F colder than told." */
 export function recordWords(nights: readonly ToldAndMeasured[], { units }: Reader): string | undefined {

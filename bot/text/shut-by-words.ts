@@ -1,5 +1,5 @@
+import { deadline } from '../ground/times.ts';
 import type { Reader } from './reader.ts';
-import { deadline } from './times.ts';
 
 /** When a garden's covers must be shut, by its own clock. */
 export interface Shutting {

@@ -7,9 +7,9 @@ import {
   stackWords,
   type Tolerance,
 } from '../../rules/index.ts';
+import { temperature, temperatureWithRange } from '../ground/units.ts';
 import { isCover } from './night-words.ts';
 import { cropWord, type Reader } from './reader.ts';
-import { temperature, temperatureWithRange } from './units.ts';
 
 /** "under a blanket", "uncovered". */
 export function underWords(covers: readonly CoverKey[], reader: Reader): string {

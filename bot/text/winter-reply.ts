@@ -1,12 +1,11 @@
 import { DateTime } from 'luxon';
-import type { Crop, DarkWeeks } from '../../rules/index.ts';
-import type { Reply, Section } from '../chat/reply.ts';
+import { type Crop, type DarkWeeks, MS_PER_DAY } from '../../rules/index.ts';
 import type { CropSowing, PlantedCrop, WinterPlan } from '../outlook/winter-plan.ts';
+import type { Reply, Section } from '../talk/reply.ts';
 import { capitalised, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
 import { dayWords, lengthWords } from './season-words.ts';
 
-const MS_PER_DAY = 86_400_000;
 /** Sowing dates nearer to each other than this stand in one line: they are good to a week. */
 const TOGETHER_DAYS = 6;
 

@@ -1,4 +1,4 @@
-import type { CoverGeometry, CoverStack, NightBlanket, WaterMass } from '../night/night-input.ts';
+import type { CoverGeometry, CoverStack, NightBlanket, WaterMass } from '../balance/night-input.ts';
 import type { CoverKey, FrameBuild } from './cover-key.ts';
 import { isSoft, orderProblem, type UnsoundOrder } from './cover-order.ts';
 import { COVERS, type NightAddition } from './cover-table.ts';

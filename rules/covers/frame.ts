@@ -1,4 +1,4 @@
-import type { CoverGeometry, Walls } from '../night/night-input.ts';
+import type { CoverGeometry, Walls } from '../balance/night-input.ts';
 import type { SourceKey } from '../sources.ts';
 import type { FrameBuild, WallKey } from './cover-key.ts';
 

@@ -1,4 +1,4 @@
-import type { CoverLayer } from '../night/night-input.ts';
+import type { CoverLayer } from '../balance/night-input.ts';
 import type { NightAddition } from './cover-table.ts';
 import { MATERIALS, type MaterialKey, type Skin } from './material-table.ts';
 

@@ -1,4 +1,4 @@
-import type { CoverLayer } from '../night/night-input.ts';
+import type { CoverLayer } from '../balance/night-input.ts';
 import type { SourceKey } from '../sources.ts';
 
 /** What a cover is made of, wherever it lies: optics, resistance, leakage and light, without shape and air space. */

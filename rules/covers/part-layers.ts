@@ -1,4 +1,4 @@
-import type { CoverLayer, SnowOnCover } from '../night/night-input.ts';
+import type { CoverLayer, SnowOnCover } from '../balance/night-input.ts';
 import type { CoverKey, FrameBuild } from './cover-key.ts';
 import { COVERS, type CoverKind, type NightAddition } from './cover-table.ts';
 import { frameMeanHeightM, innerFrameAreaRatio } from './frame.ts';

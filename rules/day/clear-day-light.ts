@@ -1,11 +1,12 @@
-import type { CoverGeometry, NightSite } from '../night/night-input.ts';
+import type { CoverGeometry } from '../balance/night-input.ts';
+import { MS_PER_MIN } from '../durations.ts';
+import type { NightSite } from '../site-and-weather.ts';
 import { isBehindHorizon } from '../sun/horizon.ts';
 import { incidentLight } from '../sun/incident-light.ts';
 import { clearSkyGlobalWPerM2 } from '../sun/radiation.ts';
 import { solarPosition } from '../sun/solar-position.ts';
 
 const STEP_MIN = 15;
-const MS_PER_MIN = 60_000;
 const STEPS_PER_DAY = 1440 / STEP_MIN;
 const MJ_PER_W_STEP = (STEP_MIN * 60) / 1e6;
 

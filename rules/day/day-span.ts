@@ -1,6 +1,5 @@
+import { MS_PER_MIN } from '../durations.ts';
 import { nightFrom, sunTimes } from '../sun/sunrise-sunset.ts';
-
-const MS_PER_MIN = 60_000;
 
 /** One day, from sunrise to sunset, with the night before it. */
 export interface DaySpan {

@@ -1,5 +1,5 @@
-import type { CoverStack, NightInput, Vent } from '../night/night-input.ts';
-import { type NightRun, type NightRunOptions, nightRun } from '../night/night-run.ts';
+import type { CoverStack, NightInput, Vent } from '../balance/night-input.ts';
+import { type NightRun, type NightRunOptions, nightRun } from '../balance/night-run.ts';
 import { type Extreme, firstReaches, windowHigh } from '../night/window-summary.ts';
 import type { Opening } from './vent-opening.ts';
 

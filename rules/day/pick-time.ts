@@ -1,5 +1,5 @@
-import type { NightRun } from '../night/night-run.ts';
-import { frozenFraction, thawedAt } from '../night/thaw.ts';
+import type { NightRun } from '../balance/night-run.ts';
+import { frozenFraction, thawedAt } from '../balance/thaw.ts';
 import { windowLow } from '../night/window-summary.ts';
 
 /** Leaves warmer than this for an hour are taken as thawed all through (judgement, from the model's thaw). [°C] */

@@ -1,10 +1,10 @@
+import type { NightRun } from '../balance/night-run.ts';
+import { frozenFraction, thawedAt } from '../balance/thaw.ts';
 import type { BedNight } from '../night/bed-night.ts';
 import type { BookNight } from '../night/book-night.ts';
-import type { NightRun } from '../night/night-run.ts';
 import type { Spread, SpreadPart } from '../night/spread.ts';
 import { spreadGroup } from '../night/spread.ts';
 import { SPREADS } from '../night/spread-table.ts';
-import { frozenFraction, thawedAt } from '../night/thaw.ts';
 import { type BedLearning, underStack } from './bed-history.ts';
 import { learnedCoverShift, learnedOutsideShift, learnedShift } from './bed-learning.ts';
 import { bookNight, type LaidCovers, nightParts } from './book-spread.ts';

@@ -1,16 +1,17 @@
+import type { Canopy, NightInput } from '../balance/night-input.ts';
+import { type NightRun, nightRun } from '../balance/night-run.ts';
+import { frozenFraction, thawedAt } from '../balance/thaw.ts';
 import type { CoverKey, FrameBuild } from '../covers/cover-key.ts';
 import type { UnsoundOrder } from '../covers/cover-order.ts';
 import { coverStack, type SoundStack } from '../covers/cover-stack.ts';
 import { commonFrame } from '../covers/frame.ts';
+import type { NightSite, WeatherSeries } from '../site-and-weather.ts';
 import { outsideAt, type PreparedWeather, preparedWeather } from '../sky/prepared-weather.ts';
 import { nightFrom, sunTimes } from '../sun/sunrise-sunset.ts';
 import type { BookNight } from './book-night.ts';
-import type { Canopy, NightInput, NightSite, WeatherSeries } from './night-input.ts';
-import { type NightRun, nightRun } from './night-run.ts';
 import type { SoilStart } from './soil-start.ts';
 import { type MulchKind, type SoilKind, soilOf } from './soil-table.ts';
 import { type ForecastKind, leafSpread, type Spread } from './spread.ts';
-import { frozenFraction, thawedAt } from './thaw.ts';
 
 const HOUR_MS = 3_600_000;
 const MINUTE_MS = 60_000;

@@ -1,4 +1,4 @@
-import type { NightSite } from './night-input.ts';
+import type { NightSite } from '../site-and-weather.ts';
 
 /** How a garden lies, in a grower's words. */
 export const EXPOSURES = ['open', 'sheltered', 'hollow', 'ridge', 'wall'] as const;

@@ -1,7 +1,7 @@
+import type { NightSite, WeatherSeries } from '../site-and-weather.ts';
 import { sunTimes } from '../sun/sunrise-sunset.ts';
 import { assumedClimate, type Climate, climateGroundC } from './climate.ts';
 import { dailyCurveC } from './daily-curve.ts';
-import type { NightSite, WeatherSeries } from './night-input.ts';
 import { measuredSoil, type SoilStart, soilAt } from './soil-start.ts';
 
 export const NIGHT_SKIES = ['clear', 'half', 'overcast'] as const;

@@ -1,9 +1,10 @@
+import type { SoilPoint } from '../balance/night-input.ts';
 import type { CoverKey } from '../covers/cover-key.ts';
 import { COVERS } from '../covers/cover-table.ts';
+import type { NightSite } from '../site-and-weather.ts';
 import { almanacSun } from '../sun/almanac-sun.ts';
 import { extraterrestrialMJPerM2 } from '../sun/daily-light.ts';
 import { assumedClimate, type Climate, climateGroundC } from './climate.ts';
-import type { NightSite, SoilPoint } from './night-input.ts';
 
 const TOP_DEPTH_M = 0.1;
 const DEEP_DEPTH_M = 0.8;

@@ -1,5 +1,5 @@
+import type { Soil } from '../balance/night-input.ts';
 import type { SourceKey } from '../sources.ts';
-import type { Soil } from './night-input.ts';
 
 /** Soils that a grower can tell apart, and what may lie on them. */
 export const SOIL_KINDS = ['moist', 'dry', 'wet', 'sandy', 'clay', 'raised-bed'] as const;

@@ -1,6 +1,6 @@
 import type { CoverKey, WallKey } from '../covers/cover-key.ts';
 import { COVERS, type CoverKind } from '../covers/cover-table.ts';
-import type { NightSite } from './night-input.ts';
+import type { NightSite } from '../site-and-weather.ts';
 import { SPREADS, type SpreadGroup } from './spread-table.ts';
 
 /** Usual error of a forecast low tonight, and what each further day adds (`forecast-error`). */

@@ -1,4 +1,4 @@
-import type { NightRun } from './night-run.ts';
+import type { NightRun } from '../balance/night-run.ts';
 
 /** The temperatures that a run keeps. */
 export type RunSeries =

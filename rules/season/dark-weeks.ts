@@ -1,8 +1,7 @@
+import { MS_PER_DAY, MS_PER_H } from '../durations.ts';
 import { refusePlaceOffTheGlobe } from '../sun/place.ts';
 import { sunTimes } from '../sun/sunrise-sunset.ts';
 
-const MS_PER_DAY = 86_400_000;
-const MS_PER_HOUR = 3_600_000;
 /** Growers' rule: leaves hardly grow while the sun is up for less than this. */
 const SHORT_DAY_H = 10;
 const JUNE = 5;
@@ -45,7 +44,7 @@ export function darkWeeks(at: Date, latitudeDeg: number, longitudeDeg: number): 
 
 function midwinterNoonMs(year: number, latitudeDeg: number, longitudeDeg: number): number {
   const solsticeMonth = latitudeDeg < 0 ? JUNE : DECEMBER;
-  return Date.UTC(year, solsticeMonth, 21, 12) - (longitudeDeg / 15) * MS_PER_HOUR;
+  return Date.UTC(year, solsticeMonth, 21, 12) - (longitudeDeg / 15) * MS_PER_H;
 }
 
 function darkWeeksAround(midwinterMs: number, latitudeDeg: number, longitudeDeg: number): DarkWeeks | undefined {

@@ -1,8 +1,8 @@
+import { MS_PER_DAY } from '../durations.ts';
 import { almanacSun } from '../sun/almanac-sun.ts';
 import { extraterrestrialMJPerM2 } from '../sun/daily-light.ts';
 import { darkWeeks } from './dark-weeks.ts';
 
-const MS_PER_DAY = 86_400_000;
 /** Daily light at which lettuce grows at full speed (`lettuce-light`). */
 const FULL_LIGHT_MOL_PER_M2 = 17;
 /** Photosynthetic photons in sunlight (`photon-yield`). */

@@ -1,4 +1,4 @@
-import { blackBodyWPerM2 } from '../night/constants.ts';
+import { blackBodyWPerM2 } from '../constants.ts';
 
 /** Screens stand at 2 m; the cooling is full at a twentieth of that (`judgement`). */
 const SCREEN_HEIGHT_M = 2;

@@ -1,5 +1,6 @@
 import { saturationVapourHPa } from '../air/humidity.ts';
-import type { NightSite, WeatherSeries } from '../night/night-input.ts';
+import { MS_PER_H, MS_PER_MIN } from '../durations.ts';
+import type { NightSite, WeatherSeries } from '../site-and-weather.ts';
 import { isBehindHorizon } from '../sun/horizon.ts';
 import { clearSkyGlobalWPerM2, cloudedGlobalWPerM2, diffuseFraction } from '../sun/radiation.ts';
 import { type SolarPosition, solarPosition } from '../sun/solar-position.ts';
@@ -8,8 +9,6 @@ import { skyLongwaveWPerM2 } from './sky-longwave.ts';
 import { checkedWeather } from './weather-check.ts';
 import { windFactor } from './wind-profile.ts';
 
-const MS_PER_MIN = 60_000;
-const MS_PER_H = 3_600_000;
 const LOWEST_COS_ZENITH = 0.01;
 
 /** The weather outside at one instant, with what every bed of the place needs from it. */

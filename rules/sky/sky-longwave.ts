@@ -1,4 +1,4 @@
-import { blackBodyWPerM2, KELVIN_AT_ZERO_C } from '../night/constants.ts';
+import { blackBodyWPerM2, KELVIN_AT_ZERO_C } from '../constants.ts';
 
 /** A closed low sky is nearly black (`sky-comparison`). */
 const OVERCAST_EMISSIVITY = 0.97;

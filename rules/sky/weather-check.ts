@@ -1,6 +1,5 @@
-import type { WeatherSeries } from '../night/night-input.ts';
-
-const MS_PER_H = 3_600_000;
+import { MS_PER_H } from '../durations.ts';
+import type { WeatherSeries } from '../site-and-weather.ts';
 
 /** Values that no forecast on earth should hold (`judgement`); the model was tried within −35…40 °C and 0…20 m s⁻¹. */
 const LIMITS = {

@@ -1,5 +1,6 @@
+import { MS_PER_DAY } from '../durations.ts';
+
 const RAD_PER_DEG = Math.PI / 180;
-const MS_PER_DAY = 86_400_000;
 const NOON_OF_2000_MS = Date.UTC(2000, 0, 1, 12);
 
 /** The sun's place among the stars at one instant, as sunrise and the seasons need it. */

@@ -1,4 +1,4 @@
-import type { CoverGeometry } from '../night/night-input.ts';
+import type { CoverGeometry } from '../balance/night-input.ts';
 import { diffuseFraction } from './radiation.ts';
 import type { SolarPosition } from './solar-position.ts';
 

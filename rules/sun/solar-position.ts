@@ -1,7 +1,7 @@
+import { MS_PER_DAY } from '../durations.ts';
 import { refusePlaceOffTheGlobe } from './place.ts';
 
 const RAD_PER_DEG = Math.PI / 180;
-const MS_PER_DAY = 86_400_000;
 const MIN_PER_DAY = 1440;
 
 /** Where the sun stands, seen from one place at one instant. */

@@ -1,10 +1,8 @@
+import { MS_PER_DAY, MS_PER_H, MS_PER_MIN } from '../durations.ts';
 import { almanacSun } from './almanac-sun.ts';
 import { refusePlaceOffTheGlobe } from './place.ts';
 
 const RAD_PER_DEG = Math.PI / 180;
-const MS_PER_MIN = 60_000;
-const MS_PER_HOUR = 3_600_000;
-const MS_PER_DAY = 86_400_000;
 /** Centre of the sun when its upper edge touches a level horizon: 34′ of refraction and 16′ of radius. */
 const RISING_DEG = -0.833;
 /** Common practice: covers are shut two hours before sunset, to keep some of the day's warmth. */
@@ -52,7 +50,7 @@ export function sunTimes(at: Date, latitudeDeg: number, longitudeDeg: number): S
     kind: 'rises',
     sunrise: new Date(sunriseMs),
     sunset: new Date(sunsetMs),
-    dayLengthH: (sunsetMs - sunriseMs) / MS_PER_HOUR,
+    dayLengthH: (sunsetMs - sunriseMs) / MS_PER_H,
   };
 }
 
@@ -91,7 +89,7 @@ function nightAfterNoon(day: number, place: Place): NightSpan | undefined {
   const sunsetMs = isUp(noonMs, place) ? crossingMs(noonMs, midnightMs, place) : noonMs;
   const sunriseMs = isUp(nextNoonMs, place) ? crossingMs(midnightMs, nextNoonMs, place) : nextNoonMs;
   return {
-    shutBy: new Date(Math.max(noonMs, sunsetMs - SHUT_BEFORE_SUNSET_H * MS_PER_HOUR)),
+    shutBy: new Date(Math.max(noonMs, sunsetMs - SHUT_BEFORE_SUNSET_H * MS_PER_H)),
     sunset: new Date(sunsetMs),
     sunrise: new Date(sunriseMs),
   };

@@ -1,4 +1,4 @@
-import type { NightSite, WeatherSeries } from '../night/night-input.ts';
+import type { NightSite, WeatherSeries } from '../site-and-weather.ts';
 import { preparedWeather } from '../sky/prepared-weather.ts';
 import { clearSkyGlobalWPerM2 } from '../sun/radiation.ts';
 

@@ -1,7 +1,7 @@
 import { nightChart } from '../../bot/charts/night-chart.ts';
 import { curvePicture } from '../../bot/charts/pictures.ts';
-import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../bot/chat/terminal/sample-garden.ts';
 import { nightOutlook } from '../../bot/outlook/night-outlook.ts';
+import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../bot/sample/sample-garden.ts';
 import { readerOf } from '../../bot/text/reader.ts';
 import { nightFrom } from '../../rules/index.ts';
 import type { Row } from './row.ts';

@@ -1,5 +1,5 @@
-import { nightWeather } from '../../bot/forecast/night.ts';
 import { readSavedForecast } from '../../bot/forecast/recorded.ts';
+import { nightWeather } from '../../bot/weather/night.ts';
 import type { Row } from './row.ts';
 
 const HOURS = 182;

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { request } from 'undici';
-import { rehearsalClock } from '../../bot/clock.ts';
+import { rehearsalClock } from '../../bot/ground/clock.ts';
 import { openStore } from '../../bot/store/open-store.ts';
 import { doorSettings, freePort } from '../bot/door-settings.ts';
 import { bedFacts, clubChannel, homeFacts } from '../bot/store/specification/world.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { PlainProblem } from '../../bot/errors.ts';
+import { PlainProblem } from '../../bot/ground/errors.ts';
 import { errorFacts, openLog } from '../../bot/log.ts';
 import { StoreProblem } from '../../bot/store/store-problem.ts';
 

@@ -1,5 +1,5 @@
-import { type ChannelPoster, PostError, type Posted, type PostFailure } from '../../bot/chat/channel-poster.ts';
-import type { Reply } from '../../bot/chat/reply.ts';
+import { type ChannelPoster, PostError, type Posted, type PostFailure } from '../../bot/talk/channel-poster.ts';
+import type { Reply } from '../../bot/talk/reply.ts';
 
 export interface CollectedPost {
   readonly channelId: string;

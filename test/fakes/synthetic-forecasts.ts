@@ -6,8 +6,8 @@ import type {
   OfficialWarnings,
 } from '../../bot/forecast/forecast.ts';
 import { ForecastServiceError, NoForecastError } from '../../bot/forecast/forecast-error.ts';
+import { MS_PER_H } from '../../rules/index.ts';
 
-const MS_PER_H = 3_600_000;
 const PAST_H = 7 * 24;
 const AHEAD_H = 5 * 24;
 /** Every place has its own weather: warm and cold spells of some nine days. */

@@ -1,9 +1,8 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { ForecastPlace } from '../../bot/forecast/forecast.ts';
+import { MS_PER_S } from '../../rules/index.ts';
 import { SyntheticForecasts } from './synthetic-forecasts.ts';
-
-const MS_PER_S = 1000;
 
 /** Open-Meteo on this machine with made-up weather for every place; it counts how often each is asked for. */
 export class SyntheticOpenMeteo {

@@ -1,3 +1,4 @@
+import { blackBodyWPerM2, STEFAN_BOLTZMANN_W_PER_M2K4 } from '../../rules/constants.ts';
 import { HARDINESS_ROWS } from '../../rules/crops/hardiness-list.ts';
 import {
   darkWeeks,
@@ -10,7 +11,6 @@ import {
   saturationVapourHPa,
   sunsetHourAngleRad,
 } from '../../rules/index.ts';
-import { blackBodyWPerM2, STEFAN_BOLTZMANN_W_PER_M2K4 } from '../../rules/night/constants.ts';
 import { skyLongwaveWPerM2 } from '../../rules/sky/sky-longwave.ts';
 import data from './worked-values.json' with { type: 'json' };
 

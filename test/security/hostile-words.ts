@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { OptionValue } from '../../bot/chat/request.ts';
+import type { OptionValue } from '../../bot/talk/request.ts';
 
 /** Pieces that have a meaning somewhere: to Discord, to a terminal, to SQL, to a spreadsheet, to our own readers. */
 const PIECES = [

@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { drawn } from '../../bot/chat/terminal/draw.ts';
 import type { Action } from '../../bot/commands/command.ts';
 import { BUTTONS, COMMANDS } from '../../bot/commands/commands.ts';
 import { answer } from '../../bot/commands/dispatch.ts';
+import { drawn } from '../../bot/talk/plain-text.ts';
 import { CHANNEL, Club, HOME, posterWith } from '../bot/commands/club.ts';
 import { FIXTURE_NOW } from '../fakes/forecast-services.ts';
 

@@ -6,7 +6,7 @@ import {
   InteractionType,
 } from 'discord.js';
 import { actionOf } from '../../commands/dispatch.ts';
-import type { Reply } from '../reply.ts';
+import type { Reply } from '../../talk/reply.ts';
 import { waited } from './back-off.ts';
 import { cut, formWindow } from './buttons.ts';
 import { DiscordError } from './discord-error.ts';

@@ -6,7 +6,7 @@ import {
   ComponentType,
   TextInputStyle,
 } from 'discord.js';
-import type { Button, Form } from '../reply.ts';
+import type { Button, Form } from '../../talk/reply.ts';
 import { plainLine } from './escape.ts';
 import { LIMITS } from './limits.ts';
 

@@ -1,5 +1,5 @@
 import { DiscordAPIError, HTTPError, RateLimitError } from 'discord.js';
-import { PostError, type PostFailure } from '../channel-poster.ts';
+import { PostError, type PostFailure } from '../../talk/channel-poster.ts';
 
 /** A call to Discord that failed. `discordCode` is Discord's own number, where it gave one. */
 export class DiscordError extends PostError {

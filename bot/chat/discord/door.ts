@@ -1,8 +1,8 @@
 import type { ButtonHandler, Command } from '../../commands/command.ts';
 import type { Services } from '../../commands/services.ts';
-import type { PlainProblem } from '../../errors.ts';
-import type { Reply } from '../reply.ts';
-import type { Press, Request } from '../request.ts';
+import type { PlainProblem } from '../../ground/errors.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Press, Request } from '../../talk/request.ts';
 import type { DiscordApi } from './discord-api.ts';
 
 /** What stands behind a door: the commands, and what answers them. */

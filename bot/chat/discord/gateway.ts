@@ -9,7 +9,7 @@ import {
   Status,
 } from 'discord.js';
 import type { Logger } from 'pino';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { Answering } from './answering.ts';
 import { type BackOff, waited } from './back-off.ts';
 import { discordError } from './discord-error.ts';

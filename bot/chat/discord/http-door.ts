@@ -2,7 +2,7 @@ import { once } from 'node:events';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type APIInteraction, InteractionResponseType, InteractionType } from 'discord.js';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { Answering } from './answering.ts';
 import type { BackOff } from './back-off.ts';
 import type { Door, DoorOptions } from './door.ts';

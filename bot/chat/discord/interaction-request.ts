@@ -11,7 +11,7 @@ import {
   InteractionType,
   PermissionFlagsBits,
 } from 'discord.js';
-import type { OptionValue, Place, Press, Request } from '../request.ts';
+import type { OptionValue, Place, Press, Request } from '../../talk/request.ts';
 import { uploadedFile } from './uploaded-file.ts';
 
 type Option = APIApplicationCommandInteractionDataOption<

@@ -1,4 +1,4 @@
-import type { Credit, Form, Reply, Section } from '../reply.ts';
+import type { Credit, Form, Reply, Section } from '../../talk/reply.ts';
 import { escaped, plainLine } from './escape.ts';
 import { LIMITS } from './limits.ts';
 

@@ -1,6 +1,6 @@
 import { type APIDMChannel, type APIMessage, type APIUser, Routes, SnowflakeUtil } from 'discord.js';
-import type { ChannelPoster, Posted } from '../channel-poster.ts';
-import type { Reply } from '../reply.ts';
+import type { ChannelPoster, Posted } from '../../talk/channel-poster.ts';
+import type { Reply } from '../../talk/reply.ts';
 import type { DiscordApi } from './discord-api.ts';
 import { DiscordError } from './discord-error.ts';
 import { LIMITS } from './limits.ts';

@@ -1,6 +1,6 @@
 import { MessageFlags, type RawFile, type RESTAPIAttachment } from 'discord.js';
-import type { Reply } from '../reply.ts';
-import { drawn } from '../terminal/draw.ts';
+import { drawn } from '../../talk/plain-text.ts';
+import type { Reply } from '../../talk/reply.ts';
 import { type ButtonRow, buttonRows, cut } from './buttons.ts';
 import { plainLine } from './escape.ts';
 import { LIMITS } from './limits.ts';

@@ -1,7 +1,7 @@
 import { type APIApplication, Routes } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Command } from '../../commands/command.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { type BackOff, waited, waitMs } from './back-off.ts';
 import { commandDefinitions } from './definitions.ts';
 import type { DiscordApi } from './discord-api.ts';

@@ -1,7 +1,7 @@
 import type { APIAttachment } from 'discord.js';
 import { request } from 'undici';
-import { PlainProblem } from '../../errors.ts';
-import type { UploadedFile } from '../request.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import type { UploadedFile } from '../../talk/request.ts';
 
 /** Where Discord keeps what members attach. */
 const ATTACHMENT_HOSTS = new Set(['cdn.discordapp.com', 'media.discordapp.net']);

@@ -1,5 +1,5 @@
 import { writeFile } from 'node:fs/promises';
-import type { Reply } from '../reply.ts';
+import type { Reply } from '../../talk/reply.ts';
 
 const WORD = ' --chart ';
 

@@ -3,10 +3,10 @@ import type { Readable, Writable } from 'node:stream';
 import type { ButtonHandler, Command } from '../../commands/command.ts';
 import { answer, answerPress } from '../../commands/dispatch.ts';
 import type { Services } from '../../commands/services.ts';
-import type { Reply } from '../reply.ts';
-import type { Place } from '../request.ts';
+import { drawn } from '../../talk/plain-text.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Place } from '../../talk/request.ts';
 import { chartAsked, writtenChart } from './chart-file.ts';
-import { drawn } from './draw.ts';
 import { typedLine } from './typed-line.ts';
 
 export interface TerminalDoor {

@@ -1,5 +1,5 @@
 import type { Action, Command } from '../../commands/command.ts';
-import type { OptionValue } from '../request.ts';
+import type { OptionValue } from '../../talk/request.ts';
 
 /** A line that names a command, taken apart. */
 export interface TypedCommand {

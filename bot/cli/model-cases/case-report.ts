@@ -1,4 +1,4 @@
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { caseResult } from './case-result.ts';
 import { caseFileSchema, type ModelCase } from './case-schema.ts';
 

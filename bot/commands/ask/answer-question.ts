@@ -1,12 +1,12 @@
 import { type Crop, cropById, orderProblem } from '../../../rules/index.ts';
-import type { Button, Reply } from '../../chat/reply.ts';
+import { degrees, temperature } from '../../ground/units.ts';
 import { nearestCrops } from '../../language/nearest-crops.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Vocabulary } from '../../language/vocabulary.ts';
+import type { Button, Reply } from '../../talk/reply.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { list, saidBack } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
-import { degrees, temperature } from '../../text/units.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { COLDEST_ASKED_C, WARMEST_ASKED_C } from './asked-night.ts';
 import { compareAnswer } from './compare-covers.ts';

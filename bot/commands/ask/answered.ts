@@ -1,6 +1,6 @@
 import { CAUTIONS, type CautionKey } from '../../../rules/index.ts';
-import type { Reply } from '../../chat/reply.ts';
 import type { Understood } from '../../language/understood.ts';
+import type { Reply } from '../../talk/reply.ts';
 import type { Reader } from '../../text/reader.ts';
 import type { AskedNight } from './asked-night.ts';
 import type { Judged } from './judged.ts';

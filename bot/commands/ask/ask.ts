@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import type { Reply } from '../../chat/reply.ts';
-import type { Press, Request } from '../../chat/request.ts';
+import type { UnitSystem } from '../../ground/units.ts';
 import { cropVocabulary } from '../../language/crop-vocabulary.ts';
 import { understand } from '../../language/understand.ts';
 import type { Understood } from '../../language/understood.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Press, Request } from '../../talk/request.ts';
 import { type Reader, readerOf } from '../../text/reader.ts';
-import type { UnitSystem } from '../../text/units.ts';
 import type { ButtonHandler, Command } from '../command.ts';
 import { readerFor } from '../kept-for.ts';
 import type { Services } from '../services.ts';

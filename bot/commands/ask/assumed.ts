@@ -1,9 +1,9 @@
 import type { NightVerdict } from '../../../rules/index.ts';
+import { windSpeed } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import { isCover, shortCover } from '../../text/night-words.ts';
 import { list } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
-import { windSpeed } from '../../text/units.ts';
 import { underWords } from '../../text/verdict-words.ts';
 import type { AskedNight } from './asked-night.ts';
 import type { Judged } from './judged.ts';

@@ -1,6 +1,6 @@
 import { CAUTIONS, type CautionKey } from '../../../rules/index.ts';
+import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
-import { temperature } from '../../text/units.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { refused } from './refused.ts';
 

@@ -5,11 +5,11 @@ import {
   type OrdinaryNightsOfBed,
   ordinaryNights,
 } from '../../../rules/index.ts';
+import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
-import { temperature } from '../../text/units.ts';
 import { underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { nightOptions, statedNight } from './asked-night.ts';

@@ -1,7 +1,7 @@
-import type { Reply } from '../../chat/reply.ts';
 import { cropVocabulary } from '../../language/crop-vocabulary.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Bed } from '../../store/port/beds.ts';
+import type { Reply } from '../../talk/reply.ts';
 import type { Reader } from '../../text/reader.ts';
 import { storeOf } from '../kept-for.ts';
 import type { Services } from '../services.ts';

@@ -1,7 +1,7 @@
 import { cropById } from '../../../rules/index.ts';
-import type { Reply } from '../../chat/reply.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Bed } from '../../store/port/beds.ts';
+import type { Reply } from '../../talk/reply.ts';
 import { closingReply, pickingReply } from '../../text/opening-reply.ts';
 import { storeOf } from '../kept-for.ts';
 import type { Services } from '../services.ts';

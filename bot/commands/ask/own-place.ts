@@ -1,6 +1,6 @@
 import { type BedLearning, bedNight, learnedNight, orderProblem } from '../../../rules/index.ts';
-import type { Credit, Section } from '../../chat/reply.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { temperature, windSpeed } from '../../ground/units.ts';
 import type { When } from '../../language/understood.ts';
 import { laidOn, learnedSite } from '../../learning/learned-site.ts';
 import { type NamedNight, type NightName, namedNight } from '../../outlook/named-night.ts';
@@ -9,11 +9,11 @@ import { type LearnedSite, storedGarden } from '../../outlook/stored-garden.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';
+import type { Credit, Section } from '../../talk/reply.ts';
 import { forecastLine, noteLines } from '../../text/forecast-words.ts';
 import { bedLine, siteLine } from '../../text/learned-words.ts';
 import { skyWord } from '../../text/night-words.ts';
 import type { Reader } from '../../text/reader.ts';
-import { temperature, windSpeed } from '../../text/units.ts';
 import type { Services } from '../services.ts';
 import { type AskedNight, eachOnce } from './asked-night.ts';
 

@@ -1,5 +1,5 @@
 import { COVER_KEYS, type CoverKey, type Crop, cropById, type UnsoundOrder } from '../../../rules/index.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Bed, Planting } from '../../store/port/beds.ts';
 import { list } from '../../text/phrases.ts';

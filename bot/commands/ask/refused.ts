@@ -1,5 +1,5 @@
-import type { Section } from '../../chat/reply.ts';
 import type { Understood } from '../../language/understood.ts';
+import type { Section } from '../../talk/reply.ts';
 import type { Answered } from './answered.ts';
 
 /** An answer that judges nothing: what was wrong, and what would be right. */

@@ -1,11 +1,11 @@
 import { bedVerdict, type CautionKey, type CoverKey, cautionsFor, type Step, stepFor } from '../../../rules/index.ts';
-import type { Section } from '../../chat/reply.ts';
+import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
+import type { Section } from '../../talk/reply.ts';
 import { layingWords } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
-import { temperature } from '../../text/units.ts';
 import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { type AskedNight, hardinessThere } from './asked-night.ts';

@@ -1,10 +1,10 @@
 import { type BedVerdict, bedVerdict, type CoverKey, type FurtherCover, furtherCovers } from '../../../rules/index.ts';
+import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import { isCover } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { capitalised, list } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
-import { temperature } from '../../text/units.ts';
 import { atWords, oddsLine, organLowLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { type AskedNight, hardinessThere } from './asked-night.ts';

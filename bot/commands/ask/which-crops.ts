@@ -1,9 +1,9 @@
 import { type CoverKey, CROPS, type Crop, cropById } from '../../../rules/index.ts';
+import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { list } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
-import { temperature } from '../../text/units.ts';
 import { atWords, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
-import { localDay } from '../../text/times.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { localDay } from '../../ground/times.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import type { Action } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';
 import { checkedOptions, maybe, option } from '../options.ts';

@@ -1,6 +1,6 @@
 import { COVER_KEYS, type CoverKey, cropById, SOIL_KINDS, SOILS, stackWords } from '../../../rules/index.ts';
-import type { Section } from '../../chat/reply.ts';
 import type { Planting } from '../../store/port/beds.ts';
+import type { Section } from '../../talk/reply.ts';
 import { capitalised, list } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { dateWords } from '../../text/season-words.ts';

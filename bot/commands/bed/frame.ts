@@ -1,8 +1,8 @@
 import { COVERS, type CoverKey, commonFrame, type FrameBuild, WALL_KEYS, WALLS } from '../../../rules/index.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { shortLength, type UnitSystem } from '../../ground/units.ts';
 import { capitalised, list } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
-import { shortLength, type UnitSystem } from '../../text/units.ts';
 import type { OptionSpec } from '../command.ts';
 import { maybe, oneOf } from '../options.ts';
 import { COMPASS, type CompassPoint, compassIndex, compassPoint, DEG_PER_POINT } from '../typed/compass.ts';

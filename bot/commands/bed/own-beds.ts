@@ -1,4 +1,4 @@
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import type { Crop } from '../../../rules/index.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { localDay } from '../../ground/times.ts';
 import { capitalised, list } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
-import { localDay } from '../../text/times.ts';
 import type { Action } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';
 import { checkedOptions, option } from '../options.ts';

@@ -1,6 +1,6 @@
 import { DateTime } from 'luxon';
 import type { Crop } from '../../../rules/index.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Bed, PlantingFacts, Stage } from '../../store/port/beds.ts';
 import type { Store } from '../../store/store.ts';
 import type { MonthDay } from '../typed/month-day.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { counted } from '../../text/phrases.ts';
 import type { Action } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';

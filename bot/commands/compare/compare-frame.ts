@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { CAUTIONS, COVERS, commonFrame, WALLS } from '../../../rules/index.ts';
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { comparedFrames, tiltOf } from '../../outlook/comparison.ts';
 import type { Garden, GardenBed } from '../../outlook/garden.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import { frameLines, nightLines } from '../../text/comparison-words.ts';
 import type { Action } from '../command.ts';
 import { readerFor } from '../kept-for.ts';

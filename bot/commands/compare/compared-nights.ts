@@ -1,9 +1,9 @@
 import { nightFrom } from '../../../rules/index.ts';
-import type { Credit } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
 import { type ComparedNight, madeUpNight, ownNight } from '../../outlook/comparison.ts';
 import type { Garden } from '../../outlook/garden.ts';
 import { storedGarden } from '../../outlook/stored-garden.ts';
+import type { Credit } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import { meant } from '../meant.ts';
 import type { Services } from '../services.ts';
 

@@ -1,10 +1,10 @@
 import { type Crop, hardinessLearned, type OutcomeKind } from '../../../rules/index.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { difference } from '../../ground/units.ts';
 import { learnedSite } from '../../learning/learned-site.ts';
 import type { Store } from '../../store/store.ts';
 import { capitalised, counted } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
-import { difference } from '../../text/units.ts';
 import type { OwnBed } from '../bed/own-beds.ts';
 import { hardeningOf } from './outcome-question.ts';
 

@@ -1,10 +1,10 @@
 import { cropById, OUTCOMES } from '../../../rules/index.ts';
-import type { Button, Reply } from '../../chat/reply.ts';
-import type { Press } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { localDay } from '../../ground/times.ts';
 import { nightLater } from '../../learning/night-days.ts';
+import type { Button, Reply } from '../../talk/reply.ts';
+import type { Press } from '../../talk/request.ts';
 import { cropWord } from '../../text/reader.ts';
-import { localDay } from '../../text/times.ts';
 import { ownBed, ownBeds } from '../bed/own-beds.ts';
 import type { ButtonHandler } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';

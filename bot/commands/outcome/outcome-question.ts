@@ -1,8 +1,8 @@
 import { type Crop, cropById, nightVerdict, OUTCOMES, type OutcomeKind } from '../../../rules/index.ts';
-import type { Button, Reply } from '../../chat/reply.ts';
 import type { Planting } from '../../store/port/beds.ts';
 import type { Prediction } from '../../store/port/readings.ts';
 import type { Store } from '../../store/store.ts';
+import type { Button, Reply } from '../../talk/reply.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import type { OwnBed } from '../bed/own-beds.ts';
 

@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { OUTCOMES } from '../../../rules/index.ts';
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { localDay } from '../../ground/times.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import { capitalised } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
-import { localDay } from '../../text/times.ts';
 import { bedOption, ownBed } from '../bed/own-beds.ts';
 import type { Command } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';

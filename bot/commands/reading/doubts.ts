@@ -1,6 +1,6 @@
-import type { Button, Reply } from '../../chat/reply.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Store } from '../../store/store.ts';
+import type { Button, Reply } from '../../talk/reply.ts';
 import { counted } from '../../text/phrases.ts';
 import type { ButtonHandler } from '../command.ts';
 import { storeOf } from '../kept-for.ts';

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../text/units.ts';
+import type { UnitSystem } from '../../ground/units.ts';
 
 /** Lows as they may be typed, for a reader of °F or °C. */
 export const EXAMPLE_LOWS: Readonly<Record<UnitSystem, { readonly inside: string; readonly outside: string }>> = {

@@ -1,12 +1,12 @@
-import type { Reply, Section } from '../../chat/reply.ts';
-import type { Request, UploadedFile } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { localDay } from '../../ground/times.ts';
 import type { LoggerNight } from '../../learning/logger/logger-nights.ts';
 import { type BadRow, type LoggerFile, type LoggerProblem, readLogger } from '../../learning/logger/read-logger.ts';
 import type { Store } from '../../store/store.ts';
+import type { Reply, Section } from '../../talk/reply.ts';
+import type { Request, UploadedFile } from '../../talk/request.ts';
 import { counted, list } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
-import { localDay } from '../../text/times.ts';
 import type { OwnBed } from '../bed/own-beds.ts';
 import { DOUBT_WORDS, doubtButtons } from './doubts.ts';
 import { type WeighedReading, weighed } from './night-of-bed.ts';

@@ -1,13 +1,13 @@
 import { isInside } from '../../../rules/index.ts';
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { localDay } from '../../ground/times.ts';
+import { temperature, temperatureWithRange } from '../../ground/units.ts';
 import type { Prediction } from '../../store/port/readings.ts';
 import type { Store } from '../../store/store.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import { list } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
-import { localDay } from '../../text/times.ts';
-import { temperature, temperatureWithRange } from '../../text/units.ts';
 import type { OwnBed } from '../bed/own-beds.ts';
 import { outcomeQuestion } from '../outcome/outcome-question.ts';
 import { DOUBT_WORDS, doubtButtons } from './doubts.ts';

@@ -1,8 +1,8 @@
 import { type LowsRead, type ReadingDoubt, readingDoubt } from '../../../rules/index.ts';
+import { localDay } from '../../ground/times.ts';
 import { laidOn } from '../../learning/learned-site.ts';
 import type { Prediction, ReadingFacts } from '../../store/port/readings.ts';
 import type { Store } from '../../store/store.ts';
-import { localDay } from '../../text/times.ts';
 import type { OwnBed } from '../bed/own-beds.ts';
 
 /** Why a reading is kept apart; the last one is about the covers, not the lows. */

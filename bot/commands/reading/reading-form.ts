@@ -1,4 +1,4 @@
-import type { Button, Reply } from '../../chat/reply.ts';
+import type { Button, Reply } from '../../talk/reply.ts';
 import { list } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
 import { type OwnBed, ownBeds } from '../bed/own-beds.ts';

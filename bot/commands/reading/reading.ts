@@ -1,7 +1,7 @@
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Store } from '../../store/store.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import { list } from '../../text/phrases.ts';
 import { type OwnBed, ownBeds } from '../bed/own-beds.ts';
 import type { Command } from '../command.ts';

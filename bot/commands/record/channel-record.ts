@@ -1,7 +1,7 @@
-import type { Reply } from '../../chat/reply.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { lastTold, outside, underCover } from '../../learning/scored-nights.ts';
 import type { Store } from '../../store/store.ts';
+import type { Reply } from '../../talk/reply.ts';
 import { counted } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
 import { recordWords } from '../../text/record-words.ts';

@@ -1,8 +1,9 @@
 import { z } from 'zod';
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
-import { localDay } from '../../text/times.ts';
+import { MS_PER_DAY } from '../../../rules/index.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { localDay } from '../../ground/times.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import { bedOption, ownBed, ownBeds } from '../bed/own-beds.ts';
 import type { Command } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';
@@ -16,7 +17,6 @@ const SCOPES = ['mine', 'channel'] as const;
 const schema = z.object({ bed: maybe(read), of: maybe(oneOf('of', SCOPES)) });
 /** A year of nights. */
 const LOOK_BACK_DAYS = 365;
-const MS_PER_DAY = 86_400_000;
 
 export const RECORD: Command = {
   name: 'record',

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { Section } from '../../chat/reply.ts';
 import type { Site } from '../../store/port/sites.ts';
+import type { Section } from '../../talk/reply.ts';
 import { counted } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
 import type { Action } from '../command.ts';

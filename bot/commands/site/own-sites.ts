@@ -1,7 +1,7 @@
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';
+import type { Request } from '../../talk/request.ts';
 import type { OptionSpec } from '../command.ts';
 import { meant } from '../meant.ts';
 import { suggestOwn } from '../suggest/suggest-own.ts';

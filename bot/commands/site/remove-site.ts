@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { Reply } from '../../chat/reply.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';
+import type { Reply } from '../../talk/reply.ts';
 import { counted } from '../../text/phrases.ts';
 import type { Action, ButtonHandler } from '../command.ts';
 import { storeOf } from '../kept-for.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import type { Action } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';
 import { checkedOptions, option } from '../options.ts';

@@ -1,8 +1,8 @@
 import { nightFrom } from '../../../rules/index.ts';
+import { clockTime, deadline } from '../../ground/times.ts';
 import type { Site } from '../../store/port/sites.ts';
 import { capitalised, list } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
-import { clockTime, deadline } from '../../text/times.ts';
 import { compassPoint } from '../typed/compass.ts';
 import { coordinateWords, EXPOSURE_WORDS, heightWords } from './place-words.ts';
 

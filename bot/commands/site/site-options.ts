@@ -1,8 +1,8 @@
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { timeZoneOf } from '../../ground/time-zone.ts';
+import type { UnitSystem } from '../../ground/units.ts';
 import { EXPOSURES, type SiteFacts } from '../../store/port/sites.ts';
 import { capitalised } from '../../text/phrases.ts';
-import type { UnitSystem } from '../../text/units.ts';
-import { timeZoneOf } from '../../time-zone.ts';
 import type { OptionSpec } from '../command.ts';
 import { maybe, oneOf } from '../options.ts';
 import { typedHorizon } from '../typed/horizon.ts';

@@ -1,5 +1,5 @@
-import { PlainProblem } from '../../errors.ts';
 import type { ForecastDesk } from '../../forecast/forecast.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Services } from '../services.ts';
 
 /** The forecasts, where they may be asked for. */

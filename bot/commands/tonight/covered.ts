@@ -1,11 +1,11 @@
-import type { Button } from '../../chat/reply.ts';
-import { PlainProblem } from '../../errors.ts';
+import { MS_PER_DAY } from '../../../rules/index.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import type { Button } from '../../talk/reply.ts';
 import { counted } from '../../text/phrases.ts';
 import type { ButtonHandler } from '../command.ts';
 import { storeOf } from '../kept-for.ts';
 
 const PREFIX = 'covered:';
-const MS_PER_DAY = 86_400_000;
 /** Local days are a day apart at most from those of UTC; a night's advice serves until the morning after. */
 const SERVES_DAYS = 2;
 

@@ -1,7 +1,7 @@
 import { nightChart } from '../../charts/night-chart.ts';
 import { curvePicture } from '../../charts/pictures.ts';
-import type { Button, Picture, Reply } from '../../chat/reply.ts';
 import type { BedOutlook, NightOutlook } from '../../outlook/night-outlook.ts';
+import type { Button, Picture, Reply } from '../../talk/reply.ts';
 import type { Reader } from '../../text/reader.ts';
 
 export const CURVE_PREFIX = 'curve:';

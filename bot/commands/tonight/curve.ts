@@ -1,4 +1,4 @@
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { NIGHT_NAMES, type NightName, namedNight } from '../../outlook/named-night.ts';
 import type { Site } from '../../store/port/sites.ts';
 import { ownBed } from '../bed/own-beds.ts';

@@ -1,7 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
-import type { Reply, Section } from '../../chat/reply.ts';
-import { PlainProblem } from '../../errors.ts';
 import type { ForecastDesk } from '../../forecast/forecast.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { learnedGarden } from '../../learning/learned-site.ts';
 import { bedsOf, predictionsOf } from '../../learning/told-night.ts';
 import type { GardenBed } from '../../outlook/garden.ts';
@@ -10,6 +9,7 @@ import { type BedOutlook, type NightOutlook, nightOutlook } from '../../outlook/
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';
+import type { Reply, Section } from '../../talk/reply.ts';
 import { outlookReply } from '../../text/outlook-reply.ts';
 import { counted } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import type { Button, Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
 import { NIGHT_NAMES } from '../../outlook/named-night.ts';
+import type { Button, Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import { capitalised } from '../../text/phrases.ts';
 import type { ButtonHandler, Command } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';

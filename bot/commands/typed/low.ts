@@ -1,9 +1,9 @@
+import { degrees, temperature, type UnitSystem } from '../../ground/units.ts';
 import { cropVocabulary } from '../../language/crop-vocabulary.ts';
 import { spansOf } from '../../language/spans.ts';
 import { readTemperature } from '../../language/temperature.ts';
 import type { Understood } from '../../language/understood.ts';
 import { saidBack } from '../../text/phrases.ts';
-import { degrees, temperature, type UnitSystem } from '../../text/units.ts';
 import { COLDEST_ASKED_C, WARMEST_ASKED_C } from '../ask/asked-night.ts';
 import { type Read, read, unread } from './read.ts';
 

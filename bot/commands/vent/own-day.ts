@@ -1,21 +1,19 @@
-import { type DaySpan, nightFrom } from '../../../rules/index.ts';
+import { type DaySpan, MS_PER_MIN, nightFrom } from '../../../rules/index.ts';
 import { dayChart } from '../../charts/day-chart.ts';
 import { curvePicture } from '../../charts/pictures.ts';
-import type { Picture, Reply } from '../../chat/reply.ts';
-import { PlainProblem } from '../../errors.ts';
 import type { ForecastWish } from '../../forecast/forecast.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { localDay } from '../../ground/times.ts';
 import { learnedGarden } from '../../learning/learned-site.ts';
 import { dayAfter, nextDay, openingPlan } from '../../outlook/opening-plan.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
+import type { Picture, Reply } from '../../talk/reply.ts';
 import { type OpeningTelling, openingReply } from '../../text/opening-reply.ts';
 import type { Reader } from '../../text/reader.ts';
-import { localDay } from '../../text/times.ts';
 import { storeOf } from '../kept-for.ts';
 import type { Services } from '../services.ts';
 import { forecastsOf } from '../site/site-weather.ts';
-
-const MS_PER_MIN = 60_000;
 
 export const DAY_NAMES = ['today', 'tomorrow'] as const;
 export type DayName = (typeof DAY_NAMES)[number];

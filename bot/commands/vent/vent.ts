@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import { capitalised } from '../../text/phrases.ts';
 import type { Command } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Action } from '../command.ts';
 import { storeOf } from '../kept-for.ts';
 import { checkedOptions, maybe, yesNo } from '../options.ts';

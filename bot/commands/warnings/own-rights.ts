@@ -1,5 +1,5 @@
-import { PostError } from '../../chat/channel-poster.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
+import { PostError } from '../../talk/channel-poster.ts';
 import { list } from '../../text/phrases.ts';
 import type { Services } from '../services.ts';
 import type { Target } from './target.ts';

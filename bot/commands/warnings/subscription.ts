@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Channel, ChannelFacts } from '../../store/port/channels.ts';
 import type { Store } from '../../store/store.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import { counted } from '../../text/phrases.ts';
 import type { Action, OptionSpec } from '../command.ts';
 import { storeOf } from '../kept-for.ts';

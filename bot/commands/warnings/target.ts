@@ -1,7 +1,7 @@
-import type { Request } from '../../chat/request.ts';
-import { PlainProblem } from '../../errors.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import type { Channel, ChannelKind } from '../../store/port/channels.ts';
 import type { Store } from '../../store/store.ts';
+import type { Request } from '../../talk/request.ts';
 import type { OptionSpec } from '../command.ts';
 import { maybe } from '../options.ts';
 import { read, unread } from '../typed/read.ts';

@@ -1,13 +1,13 @@
 import { DateTime } from 'luxon';
 import { z } from 'zod';
 import type { Crop } from '../../../rules/index.ts';
-import type { Reply } from '../../chat/reply.ts';
-import type { Request } from '../../chat/request.ts';
 import { storedGarden } from '../../outlook/stored-garden.ts';
 import { type DatedPlanting, winterPlan } from '../../outlook/winter-plan.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';
+import type { Reply } from '../../talk/reply.ts';
+import type { Request } from '../../talk/request.ts';
 import type { Reader } from '../../text/reader.ts';
 import { type AverageFrosts, cropWinterReply, winterReply } from '../../text/winter-reply.ts';
 import type { Command } from '../command.ts';

@@ -1,6 +1,6 @@
 import { DateTime } from 'luxon';
-import { nightFrom } from '../../../rules/index.ts';
-import { localDay } from '../../text/times.ts';
+import { MS_PER_H, nightFrom } from '../../../rules/index.ts';
+import { localDay } from '../../ground/times.ts';
 import { nightLater } from '../night-days.ts';
 
 /** One line of a logger. */
@@ -30,7 +30,6 @@ export interface LoggerPlace {
   readonly timeZone: string;
 }
 
-const MS_PER_H = 3_600_000;
 /** A night's low may hide in a longer gap. */
 const LONGEST_GAP_MS = 2 * MS_PER_H;
 /** The low that is told is sought until then. */

@@ -1,4 +1,4 @@
-import { celsiusFrom } from '../../text/units.ts';
+import { celsiusFrom } from '../../ground/units.ts';
 import { type CsvRow, csvRows } from './csv-rows.ts';
 import { type ColumnProblem, type LoggerColumns, loggerColumns, temperatureIn } from './logger-columns.ts';
 import {

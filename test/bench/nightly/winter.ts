@@ -1,10 +1,9 @@
 import { Calendar } from '../../../bot/jobs/calendar.ts';
 import { cellOf } from '../../../bot/jobs/cell.ts';
+import { MS_PER_DAY, MS_PER_MIN } from '../../../rules/index.ts';
 import { addClub, HOME } from '../../bot/jobs/club.ts';
 import { type JobsWorld, jobsWorld } from '../../bot/jobs/jobs-world.ts';
 
-const MS_PER_MIN = 60_000;
-const MS_PER_DAY = 86_400_000;
 const STOOD_STILL_MIN = 40;
 const calendar = new Calendar();
 const USEFUL_AFTER_SHUTTING_MS = 60 * MS_PER_MIN;

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import type { CurveChart } from '../../../bot/charts/curve-chart.ts';
 import type { PlacedLabel } from '../../../bot/charts/curve-layout.ts';
+import { MS_PER_H } from '../../../rules/index.ts';
 
-const MS_PER_H = 3_600_000;
 const FROM = new Date('2026-01-20T19:30:00Z');
 const HOURS = 20;
 const at = (hour: number) => new Date(FROM.getTime() + hour * MS_PER_H);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type CurveLayout, curveLayout, type PlacedLabel } from '../../../bot/charts/curve-layout.ts';
 import { FRAME, HEIGHT, WIDTH } from '../../../bot/charts/look.ts';
-import { fahrenheitFrom } from '../../../bot/text/units.ts';
+import { fahrenheitFrom } from '../../../bot/ground/units.ts';
 import { meeting, nightCharts } from './arbitrary-chart.ts';
 
 function labelsOf({ grid, hours, curves, limits, moments }: CurveLayout): PlacedLabel[] {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { curveLayout } from '../../../bot/charts/curve-layout.ts';
 import { dayChart } from '../../../bot/charts/day-chart.ts';
-import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/chat/terminal/sample-garden.ts';
 import type { HourlyForecast } from '../../../bot/forecast/forecast.ts';
+import { deadline } from '../../../bot/ground/times.ts';
 import type { GardenBed } from '../../../bot/outlook/garden.ts';
 import { dayAfter, nextDay, openingPlan } from '../../../bot/outlook/opening-plan.ts';
+import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/sample/sample-garden.ts';
 import { readerOf } from '../../../bot/text/reader.ts';
-import { deadline } from '../../../bot/text/times.ts';
 import { meeting } from './arbitrary-chart.ts';
 
 const US = readerOf('en-US');

@@ -2,8 +2,8 @@ import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, test } from 'vitest';
 import { curveSvg } from '../../../bot/charts/curve-svg.ts';
 import { nightChart } from '../../../bot/charts/night-chart.ts';
-import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/chat/terminal/sample-garden.ts';
 import { type NightOutlook, nightOutlook } from '../../../bot/outlook/night-outlook.ts';
+import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/sample/sample-garden.ts';
 import { readerOf } from '../../../bot/text/reader.ts';
 import { nightFrom } from '../../../rules/index.ts';
 

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { rendered } from '../../../bot/chat/discord/render.ts';
-import { drawn } from '../../../bot/chat/terminal/draw.ts';
+import { drawn } from '../../../bot/talk/plain-text.ts';
 import { Club, HOME, wordsOf } from '../commands/club.ts';
 
 let club: Club;

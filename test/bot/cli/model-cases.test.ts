@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { caseReport } from '../../../bot/cli/model-cases/case-report.ts';
-import { PlainProblem } from '../../../bot/errors.ts';
+import { PlainProblem } from '../../../bot/ground/errors.ts';
 import { ran } from './program.ts';
 
 const FILE = fileURLToPath(new URL('../../fixtures/model-cases/model-cases.json', import.meta.url));

@@ -1,9 +1,6 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { ChannelPoster } from '../../../bot/chat/channel-poster.ts';
-import type { Reply } from '../../../bot/chat/reply.ts';
-import type { Place } from '../../../bot/chat/request.ts';
 import { typedLine } from '../../../bot/chat/terminal/typed-line.ts';
 import { Allowance } from '../../../bot/commands/allowance.ts';
 import { BUTTONS, COMMANDS } from '../../../bot/commands/commands.ts';
@@ -14,6 +11,9 @@ import { openLog } from '../../../bot/log.ts';
 import { openStore } from '../../../bot/store/open-store.ts';
 import type { Prediction } from '../../../bot/store/port/readings.ts';
 import type { Store } from '../../../bot/store/store.ts';
+import type { ChannelPoster } from '../../../bot/talk/channel-poster.ts';
+import type { Reply } from '../../../bot/talk/reply.ts';
+import type { Place } from '../../../bot/talk/request.ts';
 import { FIXTURE_NOW, ForecastServices } from '../../fakes/forecast-services.ts';
 
 /** The evening before the fixture's noon. */

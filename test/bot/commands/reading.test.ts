@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import type { Reply } from '../../../bot/chat/reply.ts';
-import type { UploadedFile } from '../../../bot/chat/request.ts';
 import { COMMANDS } from '../../../bot/commands/commands.ts';
 import { answer } from '../../../bot/commands/dispatch.ts';
+import type { Reply } from '../../../bot/talk/reply.ts';
+import type { UploadedFile } from '../../../bot/talk/request.ts';
 import { FIXTURE_NOW } from '../../fakes/forecast-services.ts';
 import { CHANNEL, Club, HOME, LAST_NIGHT, wordsOf } from './club.ts';
 

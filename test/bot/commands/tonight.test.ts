@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { sampleWarning } from '../../../bot/chat/terminal/sample-warning.ts';
+import { sampleWarning } from '../../../bot/sample/sample-warning.ts';
 import { FIXTURE_NOW } from '../../fakes/forecast-services.ts';
 import { Club, HOME, TERMINAL, wordsOf } from './club.ts';
 

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { sampleDay } from '../../../bot/chat/terminal/sample-day.ts';
+import { sampleDay } from '../../../bot/sample/sample-day.ts';
 import { FIXTURE_NOW } from '../../fakes/forecast-services.ts';
 import { CHANNEL, Club, HOME, TERMINAL, wordsOf } from './club.ts';
 

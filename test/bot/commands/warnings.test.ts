@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { PostError } from '../../../bot/chat/channel-poster.ts';
+import { PostError } from '../../../bot/talk/channel-poster.ts';
 import { CHANNEL, Club, DIRECT, GUILD, HOME, posterWith, TERMINAL, wordsOf } from './club.ts';
 
 const OTHER_CHANNEL = '200000000000000009';

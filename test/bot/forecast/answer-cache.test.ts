@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { AnswerCache } from '../../../bot/forecast/answer-cache.ts';
-import { BoundedMap } from '../../../bot/forecast/bounded-map.ts';
+import { BoundedMap } from '../../../bot/ground/bounded-map.ts';
 
 type Value = Parameters<AnswerCache['createWriteStream']>[1];
 

@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { forecastDesk } from '../../../bot/forecast/choose.ts';
 import type { ForecastDesk } from '../../../bot/forecast/forecast.ts';
-import { nightWeather } from '../../../bot/forecast/night.ts';
 import type { ServiceEvent } from '../../../bot/forecast/transport.ts';
+import { nightWeather } from '../../../bot/weather/night.ts';
 import { FIXTURE_NIGHT, FIXTURE_NOW, FIXTURE_PLACE, ForecastServices } from '../../fakes/forecast-services.ts';
 
 let services: ForecastServices;

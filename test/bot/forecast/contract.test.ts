@@ -2,10 +2,10 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { ForecastService, ForecastSource } from '../../../bot/forecast/forecast.ts';
 import { ForecastServiceError } from '../../../bot/forecast/forecast-error.ts';
 import { MetnoSource } from '../../../bot/forecast/metno.ts';
-import { nightWeather } from '../../../bot/forecast/night.ts';
 import { NwsSource } from '../../../bot/forecast/nws.ts';
 import { OpenMeteoSource } from '../../../bot/forecast/openmeteo.ts';
 import { Transport } from '../../../bot/forecast/transport.ts';
+import { nightWeather } from '../../../bot/weather/night.ts';
 import { FIXTURE_NIGHT, FIXTURE_NOW, FIXTURE_PLACE, ForecastServices } from '../../fakes/forecast-services.ts';
 
 const SOURCES: Readonly<Record<ForecastService, { path: string; open: (transport: Transport) => ForecastSource }>> = {

@@ -1,5 +1,4 @@
 import { expect, it } from 'vitest';
-import { PlainProblem } from '../../../bot/errors.ts';
 import { Desk } from '../../../bot/forecast/desk.ts';
 import type {
   ForecastPlace,
@@ -10,6 +9,7 @@ import type {
   ServiceFailure,
 } from '../../../bot/forecast/forecast.ts';
 import { ForecastServiceError, NoForecastError } from '../../../bot/forecast/forecast-error.ts';
+import { PlainProblem } from '../../../bot/ground/errors.ts';
 import { FIXTURE_NIGHT, FIXTURE_NOW } from '../../fakes/forecast-services.ts';
 import { coolingNight, even, forecastOf } from './forecasts.ts';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { PlainProblem } from '../../../bot/errors.ts';
 import { SavedForecastError } from '../../../bot/forecast/forecast-error.ts';
 import { readSavedForecast } from '../../../bot/forecast/recorded.ts';
+import { PlainProblem } from '../../../bot/ground/errors.ts';
 import { FIXTURE_NOW, fixture } from '../../fakes/forecast-services.ts';
 import { changed } from './bodies.ts';
 

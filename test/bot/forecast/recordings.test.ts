@@ -2,9 +2,9 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { expect, it, type TestContext } from 'vitest';
 import type { ForecastColumnName, HourlyForecast } from '../../../bot/forecast/forecast.ts';
 import { SavedForecastError } from '../../../bot/forecast/forecast-error.ts';
-import { nightWeather } from '../../../bot/forecast/night.ts';
 import { readWarnings } from '../../../bot/forecast/nws-alerts.ts';
 import { readSavedForecast } from '../../../bot/forecast/recorded.ts';
+import { nightWeather } from '../../../bot/weather/night.ts';
 import { nightFrom } from '../../../rules/index.ts';
 
 // Real answers of the services, kept beside the project with their origins; the facts below are those that their list of sources

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { timeZoneOf } from '../../../bot/ground/time-zone.ts';
 import { Calendar, solarDay } from '../../../bot/jobs/calendar.ts';
-import { timeZoneOf } from '../../../bot/time-zone.ts';
+import { MS_PER_DAY } from '../../../rules/index.ts';
 
 const calendar = new Calendar();
-const MS_PER_DAY = 86_400_000;
 const place = fc
   .record({
     latitudeDeg: fc.double({ min: -89, max: 89, noNaN: true }),

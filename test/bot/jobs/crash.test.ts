@@ -1,6 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { openStore } from '../../../bot/store/open-store.ts';
+import { MS_PER_DAY } from '../../../rules/index.ts';
 import { DiscordDouble } from '../../fakes/discord/double.ts';
 import { Child } from '../store/child.ts';
 import { postgresEngine, sqliteEngine } from '../store/engines.ts';
@@ -14,7 +15,6 @@ const LEASE_S = 2;
 const ANSWER_MS = 60;
 const KILLS = 6;
 const PATIENCE_MS = 120_000;
-const MS_PER_DAY = 86_400_000;
 /** A few minutes after the warnings of that evening are due. */
 const EVENING = new Date('2026-12-01T16:40:00Z');
 const BEFORE = new Date('2026-11-01T12:00:00Z');

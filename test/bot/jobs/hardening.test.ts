@@ -2,7 +2,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { cellOf } from '../../../bot/jobs/cell.ts';
 import type { Planting } from '../../../bot/store/port/beds.ts';
 import type { CellHour } from '../../../bot/store/port/weather.ts';
-import type { CoverKey, CropId } from '../../../rules/index.ts';
+import { type CoverKey, type CropId, MS_PER_H } from '../../../rules/index.ts';
 import { addClub, HOME } from './club.ts';
 import { type JobsWorld, jobsWorld } from './jobs-world.ts';
 
@@ -11,7 +11,6 @@ const ANNE = '100000000000000021';
 const BEFORE = new Date('2026-10-01T12:00:00Z');
 /** A little after noon by the sun at the gardens. */
 const NOON = new Date('2026-12-01T17:10:00Z');
-const MS_PER_H = 3_600_000;
 
 let world: JobsWorld;
 beforeEach(async () => {

@@ -7,10 +7,9 @@ import { Round, type RoundOptions } from '../../../bot/jobs/round.ts';
 import { openLog } from '../../../bot/log.ts';
 import { openStore } from '../../../bot/store/open-store.ts';
 import type { Store } from '../../../bot/store/store.ts';
+import { MS_PER_MIN } from '../../../rules/index.ts';
 import { CollectingPoster } from '../../fakes/collecting-poster.ts';
 import { SyntheticForecasts } from '../../fakes/synthetic-forecasts.ts';
-
-const MS_PER_MIN = 60_000;
 
 /** A clock, a store, made-up weather and a chat that collects, with the jobs between them. */
 export interface JobsWorld {

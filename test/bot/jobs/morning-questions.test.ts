@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { Reply } from '../../../bot/chat/reply.ts';
 import { withMorningQuestions } from '../../../bot/jobs/morning-questions.ts';
 import type { Garden } from '../../../bot/store/port/channels.ts';
 import type { Prediction } from '../../../bot/store/port/readings.ts';
+import type { Reply } from '../../../bot/talk/reply.ts';
 
 const PLAN: Reply = { headline: 'Open 1 bed.', sections: [], private: false };
 const GARDENS = [{ beds: [{ id: 'bed-1' }, { id: 'bed-2' }] }] as unknown as readonly Garden[];

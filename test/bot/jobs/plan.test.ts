@@ -2,16 +2,14 @@ import { Body, MakeTime, Observer, SearchRiseSet } from 'astronomy-engine';
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, test } from 'vitest';
+import { timeZoneOf } from '../../../bot/ground/time-zone.ts';
 import { Calendar } from '../../../bot/jobs/calendar.ts';
 import { cellOf } from '../../../bot/jobs/cell.ts';
 import { type Planning, planFor } from '../../../bot/jobs/plan.ts';
 import type { ChannelPlaces, SunPlace } from '../../../bot/store/port/channels.ts';
 import type { PlannedDelivery } from '../../../bot/store/port/deliveries.ts';
-import { timeZoneOf } from '../../../bot/time-zone.ts';
+import { MS_PER_DAY, MS_PER_H, MS_PER_MIN } from '../../../rules/index.ts';
 
-const MS_PER_MIN = 60_000;
-const MS_PER_H = 3_600_000;
-const MS_PER_DAY = 24 * MS_PER_H;
 const LONG_AGO = new Date('2020-01-01T00:00:00Z');
 
 function place(latitudeDeg: number, longitudeDeg: number, more: Partial<SunPlace> = {}): SunPlace {

@@ -1,6 +1,7 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { forecastDesk } from '../../../bot/forecast/choose.ts';
 import { FORECAST_SERVICES, type ForecastService } from '../../../bot/forecast/forecast.ts';
+import { MS_PER_DAY } from '../../../rules/index.ts';
 import {
   FIXTURE_NIGHT,
   FIXTURE_NOW,
@@ -13,7 +14,6 @@ import { addClub } from './club.ts';
 import { type JobsWorld, jobsWorld } from './jobs-world.ts';
 
 const CLUB = 'club-1';
-const MS_PER_DAY = 86_400_000;
 const FAULTS = ['down', 'slow', 'wrong', 'stale', 'truncated'] as const;
 type Fault = (typeof FAULTS)[number];
 

@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { sql } from 'kysely';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
-import { rehearsalClock } from '../../../bot/clock.ts';
+import { rehearsalClock } from '../../../bot/ground/clock.ts';
 import { Round, USUAL_ROUND } from '../../../bot/jobs/round.ts';
 import { openSqlite } from '../../../bot/store/engine/open-sqlite.ts';
 import { KeptStore } from '../../../bot/store/kept/kept-store.ts';

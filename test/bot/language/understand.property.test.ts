@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { celsiusFrom } from '../../../bot/ground/units.ts';
 import { cropVocabulary } from '../../../bot/language/crop-vocabulary.ts';
 import { LONGEST_QUESTION, understand, understandUnbounded } from '../../../bot/language/understand.ts';
 import type { Understood } from '../../../bot/language/understood.ts';
-import { celsiusFrom } from '../../../bot/text/units.ts';
 import { cropNames, ORDINARY_WORDS } from '../../../rules/index.ts';
 
 const vocabulary = cropVocabulary();

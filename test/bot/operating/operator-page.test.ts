@@ -3,7 +3,7 @@ import { type IncomingMessage, request } from 'node:http';
 import { text as textOf } from 'node:stream/consumers';
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { PlainProblem } from '../../../bot/errors.ts';
+import { PlainProblem } from '../../../bot/ground/errors.ts';
 import { Metrics } from '../../../bot/operating/metrics.ts';
 import { openOperatorPage } from '../../../bot/operating/operator-page.ts';
 import { missingParts } from '../../../bot/operating/readiness.ts';

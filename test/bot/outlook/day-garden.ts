@@ -1,9 +1,8 @@
 import type { ForecastColumns, HourlyForecast } from '../../../bot/forecast/forecast.ts';
 import type { Garden, GardenBed } from '../../../bot/outlook/garden.ts';
-import type { CoverKey, CropId } from '../../../rules/index.ts';
+import { type CoverKey, type CropId, MS_PER_H } from '../../../rules/index.ts';
 import { dailyCurveC } from '../../../rules/night/daily-curve.ts';
 
-const MS_PER_H = 3_600_000;
 const DAYS_BEHIND = 8;
 const DAYS_AHEAD = 3;
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { drawn } from '../../../bot/chat/terminal/draw.ts';
-import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/chat/terminal/sample-garden.ts';
-import { sampleWarning } from '../../../bot/chat/terminal/sample-warning.ts';
 import type { Garden } from '../../../bot/outlook/garden.ts';
 import { nightOutlook } from '../../../bot/outlook/night-outlook.ts';
+import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/sample/sample-garden.ts';
+import { sampleWarning } from '../../../bot/sample/sample-warning.ts';
+import { drawn } from '../../../bot/talk/plain-text.ts';
 import { outlookReply } from '../../../bot/text/outlook-reply.ts';
 import { readerOf } from '../../../bot/text/reader.ts';
 import { type CoverKey, nightFrom } from '../../../rules/index.ts';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/chat/terminal/sample-garden.ts';
 import type { Garden } from '../../../bot/outlook/garden.ts';
 import { nightOutlook, type OutlooksShared } from '../../../bot/outlook/night-outlook.ts';
 import { SharedNights } from '../../../bot/outlook/shared-nights.ts';
+import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/sample/sample-garden.ts';
 import { type CoverKey, EXPOSURES, nightFrom } from '../../../rules/index.ts';
 
 const forecast = sampleForecast();

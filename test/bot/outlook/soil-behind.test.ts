@@ -2,11 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { gardenSite } from '../../../bot/outlook/night-outlook.ts';
 import { soilBehind } from '../../../bot/outlook/soil-behind.ts';
-import type { WeatherSeries } from '../../../rules/index.ts';
+import { MS_PER_H, type WeatherSeries } from '../../../rules/index.ts';
 import { PLAIN_GARDEN } from './day-garden.ts';
 
 const NOW = new Date('2026-01-20T15:00:00Z');
-const MS_PER_H = 3_600_000;
 const SITE = gardenSite(PLAIN_GARDEN, 100);
 
 /** Hours of one weather behind now, and two days of it ahead. */

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { rendered } from '../../../bot/chat/discord/render.ts';
-import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/chat/terminal/sample-garden.ts';
 import type { OfficialWarning } from '../../../bot/forecast/forecast.ts';
 import type { Garden, GardenBed } from '../../../bot/outlook/garden.ts';
 import { nightOutlook, type OutlooksShared } from '../../../bot/outlook/night-outlook.ts';
 import { SharedNights } from '../../../bot/outlook/shared-nights.ts';
+import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/sample/sample-garden.ts';
 import { bedGroups } from '../../../bot/text/club-groups.ts';
 import type { ClubTelling } from '../../../bot/text/club-telling.ts';
 import { clubAllClear, clubWarning } from '../../../bot/text/club-warning.ts';

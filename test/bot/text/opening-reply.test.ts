@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Reply } from '../../../bot/chat/reply.ts';
 import { openingPlan } from '../../../bot/outlook/opening-plan.ts';
+import type { Reply } from '../../../bot/talk/reply.ts';
 import { closingReply, openingReply, pickingReply } from '../../../bot/text/opening-reply.ts';
 import { readerOf } from '../../../bot/text/reader.ts';
 import { dayFrom } from '../../../rules/index.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { clockTime, deadline, localDay, roughAge } from '../../../bot/ground/times.ts';
 import { counted, list, saidBack } from '../../../bot/text/phrases.ts';
-import { clockTime, deadline, localDay, roughAge } from '../../../bot/text/times.ts';
 
 test('lists read as people speak', () => {
   expect([list([]), list(['kale']), list(['kale', 'leek']), list(['a', 'b', 'c'], 'or')]).toEqual([

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Reply } from '../../../bot/chat/reply.ts';
 import { type DatedPlanting, winterPlan } from '../../../bot/outlook/winter-plan.ts';
+import type { Reply } from '../../../bot/talk/reply.ts';
 import { readerOf } from '../../../bot/text/reader.ts';
 import { cropWinterReply, winterReply } from '../../../bot/text/winter-reply.ts';
 import { cropById } from '../../../rules/index.ts';

@@ -6,6 +6,7 @@ import {
   type CropId,
   commonFrame,
   cropById,
+  MS_PER_H,
   type NightSky,
   nightFrom,
   nightVerdict,
@@ -22,7 +23,6 @@ import type { WinterNight } from './winters.ts';
 
 const M_PER_FT = 0.3048;
 const M_PER_IN = 0.0254;
-const MS_PER_H = 3_600_000;
 const HEAVY: readonly CoverKey[] = ['row-cover-heavy', 'hoops'];
 const WARM_SEASON: readonly CropId[] = ['tomato', 'pepper', 'cucumber', 'basil', 'green-bean', 'zucchini'];
 /** Lettuce in good order: nothing worse than on the edge. */

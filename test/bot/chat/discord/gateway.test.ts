@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { pino } from 'pino';
 import { afterEach, expect, test } from 'vitest';
-import { PlainProblem } from '../../../../bot/errors.ts';
+import { PlainProblem } from '../../../../bot/ground/errors.ts';
 import { DiscordDouble } from '../../../fakes/discord/double.ts';
 import { tooMany } from '../../../fakes/discord/faults.ts';
 import { type House, type HouseOptions, houseBeingOpened, openHouse } from './house.ts';

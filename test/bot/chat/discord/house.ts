@@ -2,7 +2,7 @@ import { DiscordApi } from '../../../../bot/chat/discord/discord-api.ts';
 import type { Desk, Door } from '../../../../bot/chat/discord/door.ts';
 import { openGateway } from '../../../../bot/chat/discord/gateway.ts';
 import { openHttpDoor } from '../../../../bot/chat/discord/http-door.ts';
-import type { PlainProblem } from '../../../../bot/errors.ts';
+import type { PlainProblem } from '../../../../bot/ground/errors.ts';
 import { DiscordDouble } from '../../../fakes/discord/double.ts';
 import { type Gate, smallDesk } from './small-desk.ts';
 

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DiscordApi } from '../../../../bot/chat/discord/discord-api.ts';
 import { openHttpDoor } from '../../../../bot/chat/discord/http-door.ts';
 import { Seen } from '../../../../bot/chat/discord/signature.ts';
-import { PlainProblem } from '../../../../bot/errors.ts';
+import { PlainProblem } from '../../../../bot/ground/errors.ts';
 import { DiscordDouble } from '../../../fakes/discord/double.ts';
 import { type House, houseBeingOpened, openHouse } from './house.ts';
 import { smallDesk } from './small-desk.ts';

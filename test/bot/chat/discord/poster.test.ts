@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
-import { PostError } from '../../../../bot/chat/channel-poster.ts';
 import { DiscordApi } from '../../../../bot/chat/discord/discord-api.ts';
 import { DiscordPoster } from '../../../../bot/chat/discord/poster.ts';
+import { PostError } from '../../../../bot/talk/channel-poster.ts';
 import { DiscordDouble } from '../../../fakes/discord/double.ts';
 import { type FaultKind, tooMany } from '../../../fakes/discord/faults.ts';
 import type { WorldChannel } from '../../../fakes/discord/world.ts';

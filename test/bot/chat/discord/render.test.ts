@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { formWindow } from '../../../../bot/chat/discord/buttons.ts';
 import { type RenderedMessage, rendered } from '../../../../bot/chat/discord/render.ts';
-import type { Reply } from '../../../../bot/chat/reply.ts';
+import type { Reply } from '../../../../bot/talk/reply.ts';
 import { formProblems, messageProblems } from '../../../fakes/discord/documented-limits.ts';
 import { liveMarkup, shownText } from './markup.ts';
 import { DOT_PNG, said } from './small-desk.ts';

@@ -1,11 +1,11 @@
 import { pino } from 'pino';
 import type { Desk } from '../../../../bot/chat/discord/door.ts';
-import type { Reply } from '../../../../bot/chat/reply.ts';
-import { systemClock } from '../../../../bot/clock.ts';
 import { Allowance } from '../../../../bot/commands/allowance.ts';
 import type { ButtonHandler, Command } from '../../../../bot/commands/command.ts';
 import { answer, answerPress } from '../../../../bot/commands/dispatch.ts';
-import { PlainProblem } from '../../../../bot/errors.ts';
+import { systemClock } from '../../../../bot/ground/clock.ts';
+import { PlainProblem } from '../../../../bot/ground/errors.ts';
+import type { Reply } from '../../../../bot/talk/reply.ts';
 
 /** A picture of one pixel, made for these tests. */
 export const DOT_PNG = Buffer.from(

@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { chartAsked, writtenChart } from '../../../../bot/chat/terminal/chart-file.ts';
-import { sampleDay } from '../../../../bot/chat/terminal/sample-day.ts';
-import { sampleWarning } from '../../../../bot/chat/terminal/sample-warning.ts';
+import { sampleDay } from '../../../../bot/sample/sample-day.ts';
+import { sampleWarning } from '../../../../bot/sample/sample-warning.ts';
 import { readerOf } from '../../../../bot/text/reader.ts';
 
 let folder: string;

@@ -2,10 +2,10 @@ import { PassThrough, Readable } from 'node:stream';
 import { text } from 'node:stream/consumers';
 import pino from 'pino';
 import { expect, test } from 'vitest';
-import { sampleWarning } from '../../../../bot/chat/terminal/sample-warning.ts';
 import { runTerminal } from '../../../../bot/chat/terminal/terminal.ts';
 import { Allowance } from '../../../../bot/commands/allowance.ts';
 import { ASK, ASK_CHOICE } from '../../../../bot/commands/ask/ask.ts';
+import { sampleWarning } from '../../../../bot/sample/sample-warning.ts';
 import { readerOf } from '../../../../bot/text/reader.ts';
 
 /** What a person sees who types these lines. */

@@ -1,6 +1,5 @@
 import pino from 'pino';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { drawn } from '../../../../bot/chat/terminal/draw.ts';
 import { Allowance } from '../../../../bot/commands/allowance.ts';
 import { ASK } from '../../../../bot/commands/ask/ask.ts';
 import { answer } from '../../../../bot/commands/dispatch.ts';
@@ -8,6 +7,7 @@ import type { Services } from '../../../../bot/commands/services.ts';
 import { forecastDesk } from '../../../../bot/forecast/choose.ts';
 import { openStore } from '../../../../bot/store/open-store.ts';
 import type { Store } from '../../../../bot/store/store.ts';
+import { drawn } from '../../../../bot/talk/plain-text.ts';
 import { FIXTURE_NOW, FIXTURE_PLACE, ForecastServices } from '../../../fakes/forecast-services.ts';
 
 let store: Store;

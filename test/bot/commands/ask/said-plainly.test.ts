@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { drawn } from '../../../../bot/chat/terminal/draw.ts';
 import { withCautions } from '../../../../bot/commands/ask/answered.ts';
 import { answerText } from '../../../../bot/commands/ask/ask.ts';
+import { drawn } from '../../../../bot/talk/plain-text.ts';
 
 const NOW = new Date('2026-01-20T15:00:00Z');
 const textOf = (question: string, locale = 'en-US') =>
