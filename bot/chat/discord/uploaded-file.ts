@@ -6,6 +6,8 @@ import type { UploadedFile } from '../../talk/request.ts';
 /** Where Discord keeps what members attach. */
 const ATTACHMENT_HOSTS = new Set(['cdn.discordapp.com', 'media.discordapp.net']);
 const WITHIN_MS = 10_000;
+/** What is read of an answer that is not the file, to keep the connection; beyond it the connection is closed. */
+const MOST_DRAINED_BYTES = 64 * 1024;
 
 /**
  * A member's attachment, fetched only when a command asks for its text.
@@ -39,7 +41,8 @@ async function fetchedBytes(url: string, maxBytes: number): Promise<Buffer> {
   try {
     const { statusCode, body } = await request(url, { signal: AbortSignal.timeout(WITHIN_MS) });
     if (statusCode !== 200) {
-      body.destroy();
+      // Destroying it would raise an error that nobody listens to, and end the program.
+      await body.dump({ limit: MOST_DRAINED_BYTES });
       throw new PlainProblem('Discord does not have that file any more; attach it again.');
     }
     for await (const chunk of body as AsyncIterable<Buffer>) {

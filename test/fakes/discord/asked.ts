@@ -19,6 +19,8 @@ export interface Asker {
 export interface OfferedFile {
   readonly file: SentFile;
   readonly contentType?: string;
+  /** What the host of files answers with it; 200 unless said. */
+  readonly status?: number;
 }
 
 export type TypedOption = string | number | boolean | OfferedFile;

@@ -64,7 +64,7 @@ export class DiscordDouble implements Platform {
   readonly publicKey: string;
   readonly #privateKey: KeyObject;
   readonly #check: BodyCheck | undefined = bodyCheck();
-  readonly #attachments = new Map<string, Buffer>();
+  readonly #attachments = new Map<string, OfferedFile>();
   #server: Server;
   #port = 0;
 
@@ -226,9 +226,9 @@ export class DiscordDouble implements Platform {
     return interactionBase({ ...asker, userId }, type, this.applicationId, this.world.directChannel(userId).id);
   }
 
-  #hosted({ file }: OfferedFile): string {
-    const path = `/attachments/${newId()}/${file.name}`;
-    this.#attachments.set(path, file.bytes);
+  #hosted(offered: OfferedFile): string {
+    const path = `/attachments/${newId()}/${offered.file.name}`;
+    this.#attachments.set(path, offered);
     return `http://127.0.0.1:${this.#port}${path}`;
   }
 
@@ -247,7 +247,7 @@ export class DiscordDouble implements Platform {
   async #served(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const attachment = this.#attachments.get(request.url ?? '');
     if (attachment !== undefined) {
-      response.end(attachment);
+      response.writeHead(attachment.status ?? 200).end(attachment.file.bytes);
       return;
     }
     if (!(request.url ?? '').startsWith(`${BASE}/`)) return sent(response, refusal(404, 0, 'not under the base'));

@@ -162,6 +162,22 @@ describe.each(DOORS)('through the %s door', (kind) => {
     expect(await read(Buffer.from([0xff, 0xfe, 0xff]))).toContain('not text');
   });
 
+  test.each([204, 302, 404, 410, 429, 503])(
+    'an attached file answered with %i is refused, and the bot goes on',
+    async (status) => {
+      const unhandled: unknown[] = [];
+      const note = (error: unknown) => unhandled.push(error);
+      process.on('uncaughtException', note);
+      const list = { file: { name: 'list.csv', bytes: Buffer.from(status === 204 ? '' : 'gone') }, status };
+      const asked = { command: 'plot', action: 'read', options: { list } };
+      const answers = await Promise.all([1, 2, 3].map(() => house.double.answerTo(asked)));
+      for (const { data } of answers) expect(data['content']).toContain('does not have that file any more');
+      expect((await house.double.answerTo({ command: 'plot', action: 'keep' })).files).toHaveLength(1);
+      process.off('uncaughtException', note);
+      expect(unhandled).toEqual([]);
+    },
+  );
+
   test('a file is handed out', async () => {
     const first = await house.double.answerTo({ command: 'plot', action: 'keep' });
     expect(first.files.map((file) => [file.name, file.bytes.toString()])).toEqual([['plot.json', '{"beds":2}']]);
