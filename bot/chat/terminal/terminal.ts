@@ -7,6 +7,7 @@ import { drawn } from '../../talk/plain-text.ts';
 import type { Reply } from '../../talk/reply.ts';
 import type { Place } from '../../talk/request.ts';
 import { chartAsked, writtenChart } from './chart-file.ts';
+import { handedOut } from './handed-out.ts';
 import { typedLine } from './typed-line.ts';
 
 export interface TerminalDoor {
@@ -19,6 +20,8 @@ export interface TerminalDoor {
   readonly interactive: boolean;
   /** BCP 47 tag of the person's language. */
   readonly locale: string;
+  /** Where files that an answer hands out are written; the folder of the process unless said. */
+  readonly folder?: string;
   /** Printed first. */
   readonly greeting: Reply;
 }
@@ -54,6 +57,7 @@ async function answered(text: string, offered: Reply['buttons'], door: TerminalD
   const { line, file } = chartAsked(text);
   const reply = await replyTo(line, offered, door);
   say(`\n${drawn(reply, widthOf(door.output))}${choices(reply.buttons)}`);
+  for (const line of await handedOut(reply, door.folder)) say(`\n${line}`);
   if (file !== undefined) say(`\n${await writtenChart(reply, file)}`);
   return reply.buttons;
 }
