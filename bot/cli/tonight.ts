@@ -1,6 +1,7 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { type CoverKey, nightFrom } from '../../rules/index.ts';
 import { nightChart } from '../charts/night-chart.ts';
+import { writtenPicture } from '../charts/picture-file.ts';
 import { curvePicture } from '../charts/pictures.ts';
 import { typedCovers } from '../commands/typed/covers.ts';
 import { processConfig } from '../config.ts';
@@ -42,21 +43,14 @@ async function main(words: readonly string[]): Promise<undefined> {
   const { chartFile } = options;
   const picture = await chartOf(outlook, reader);
   process.stdout.write(`${drawn({ ...reply, ...(picture && { picture }) }, 80)}\n`);
-  if (chartFile !== undefined && picture !== undefined) await written(chartFile, picture.png);
+  const problem = chartFile && picture && (await writtenPicture(chartFile, picture.png));
+  if (problem) throw new PlainProblem(problem);
 }
 
 /** The curve of the most urgent bed. */
 async function chartOf(outlook: NightOutlook, reader: Reader): Promise<Picture | undefined> {
   const [first] = outlook.beds;
   return first && (await curvePicture(nightChart(outlook, first, reader)));
-}
-
-async function written(file: string, png: Uint8Array): Promise<void> {
-  try {
-    await writeFile(file, png);
-  } catch {
-    throw new PlainProblem(`The picture cannot be written to ${file}; name a file in a folder that exists.`);
-  }
 }
 
 function spareCovers(text: string, reader: Reader): readonly CoverKey[] {

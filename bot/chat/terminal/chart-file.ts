@@ -1,4 +1,4 @@
-import { writeFile } from 'node:fs/promises';
+import { writtenPicture } from '../../charts/picture-file.ts';
 import type { Reply } from '../../talk/reply.ts';
 
 const WORD = ' --chart ';
@@ -25,10 +25,5 @@ export function chartAsked(text: string): LineWithChart {
 /** Writes the picture of an answer; says in a sentence what came of it. */
 export async function writtenChart({ picture }: Reply, file: string): Promise<string> {
   if (picture === undefined) return 'That answer has no picture; tonight, vent and record have one.';
-  try {
-    await writeFile(file, picture.png);
-    return `The picture is in ${file}.`;
-  } catch {
-    return `The picture cannot be written to ${file}; name a file in a folder that exists.`;
-  }
+  return (await writtenPicture(file, picture.png)) ?? `The picture is in ${file}.`;
 }

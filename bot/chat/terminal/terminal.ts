@@ -7,6 +7,7 @@ import { drawn } from '../../talk/plain-text.ts';
 import type { Reply } from '../../talk/reply.ts';
 import type { Place } from '../../talk/request.ts';
 import { chartAsked, writtenChart } from './chart-file.ts';
+import { handedOut } from './handed-out.ts';
 import { typedLine } from './typed-line.ts';
 
 export interface TerminalDoor {
@@ -19,6 +20,8 @@ export interface TerminalDoor {
   readonly interactive: boolean;
   /** BCP 47 tag of the person's language. */
   readonly locale: string;
+  /** Where files that an answer hands out are written; the folder of the process unless said. */
+  readonly folder?: string;
   /** Printed first. */
   readonly greeting: Reply;
 }
@@ -30,21 +33,28 @@ const WIDEST = 100;
 const PROMPT = '\n> ';
 const PARTING_WORDS = new Set(['quit', 'exit', 'bye']);
 
-/** Prints the greeting, then answers typed lines until the input ends. */
-export async function runTerminal(door: TerminalDoor): Promise<void> {
+/**
+ * Prints the greeting, then answers typed lines until the input ends.
+ *
+ * @returns How many lines came in.
+ */
+export async function runTerminal(door: TerminalDoor): Promise<number> {
   const { input, interactive } = door;
   const say = sayer(door.output);
   say(drawn(door.greeting, widthOf(door.output)));
   if (interactive) say(`\nAsk anything about a frost night, or type help. Type quit to leave.${PROMPT}`);
   const lines = createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY });
   let offered: Reply['buttons'] = [];
+  let count = 0;
   for await (const line of lines) {
     const text = line.trim();
+    count += 1;
     if (interactive && PARTING_WORDS.has(text.toLowerCase())) break;
     if (text !== '') offered = await answered(text, offered, door);
     if (interactive) say(PROMPT);
   }
   lines.close();
+  return count;
 }
 
 /** Answers one line; gives back the choices that the answer offers. */
@@ -54,6 +64,7 @@ async function answered(text: string, offered: Reply['buttons'], door: TerminalD
   const { line, file } = chartAsked(text);
   const reply = await replyTo(line, offered, door);
   say(`\n${drawn(reply, widthOf(door.output))}${choices(reply.buttons)}`);
+  for (const line of await handedOut(reply, door.folder)) say(`\n${line}`);
   if (file !== undefined) say(`\n${await writtenChart(reply, file)}`);
   return reply.buttons;
 }

@@ -34,5 +34,14 @@ test('without a file it draws the curve all the same', async () => {
 test('a folder that is not there is told in one sentence', async () => {
   const { code, err } = await ran('cli/tonight', [...words, '--chart', join(folder, 'missing', 'night.png')]);
   expect(code).toBe(1);
-  expect(err).toMatch(/^The picture cannot be written to .+; name a file in a folder that exists\.\n$/);
+  expect(err).toMatch(/^I could not write the picture to .+; name a file in a folder that exists\.\n$/);
+});
+
+test('a file that is no picture is not overwritten, and the night is told all the same', async () => {
+  const file = join(folder, 'notes.txt');
+  await writeFile(file, 'mine');
+  const { code, out, err } = await ran('cli/tonight', [...words, '--chart', file]);
+  expect([code, await readFile(file, 'utf8')]).toEqual([1, 'mine']);
+  expect(err).toContain('needs a name that ends in .png');
+  expect(out).toContain('kale');
 });

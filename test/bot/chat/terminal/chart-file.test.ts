@@ -1,4 +1,4 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -42,10 +42,28 @@ test.each([
 
 test('a folder that is not there is told in one sentence', async () => {
   const told = await writtenChart(await sampleWarning(READER), join(folder, 'missing', 'curve.png'));
-  expect(told).toMatch(/^The picture cannot be written to .+; name a file in a folder that exists\.$/);
+  expect(told).toMatch(/^I could not write the picture to .+; name a file in a folder that exists\.$/);
 });
 
 test('an answer without a picture says so', async () => {
   const told = await writtenChart({ headline: 'Noted.', sections: [], private: true }, join(folder, 'curve.png'));
   expect(told).toContain('has no picture');
+});
+
+test.each(['README.md', 'notes.txt', 'night', '.env', 'night.png.bak'])(
+  'a picture is never written to %s',
+  async (name) => {
+    const file = join(folder, name);
+    await writeFile(file, 'mine');
+    expect(await writtenChart(await sampleWarning(READER), file)).toContain('needs a name that ends in .png');
+    expect(await readFile(file, 'utf8')).toBe('mine');
+  },
+);
+
+test('a picture that is there already is left as it is', async () => {
+  const file = join(folder, 'night.png');
+  await writeFile(file, 'mine');
+  expect(await writtenChart(await sampleWarning(READER), file)).toContain('choose a new name');
+  expect(await readFile(file, 'utf8')).toBe('mine');
+  expect(await readdir(folder)).toEqual(['night.png']);
 });
