@@ -1,7 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { comparisons } from './accuracy/comparisons.ts';
 import { cropsMarkdown, outcomesMarkdown } from './accuracy/outcome-print.ts';
-import { cropsMarkdown, outcomesMarkdown } from './accuracy/outcome-print.ts';
 import { asJson, asMarkdown, asText } from './accuracy/print.ts';
 import { withTable } from './accuracy/readme.ts';
 
