@@ -59,7 +59,11 @@ function traceLines(crop: Crop): readonly string[] {
     ...(eaten === undefined ? [] : organLines(eaten, crop, nights)),
     ...(other === undefined || crop.other === undefined
       ? []
-      : ['', `The ${crop.other.name}, judged by the leaf:`, ...organLines(other, crop, nights)]),
+      : [
+          '',
+          `The ${crop.other.name}, judged by the ${where(crop.other.judgedBy)}:`,
+          ...organLines(other, crop, nights),
+        ]),
   ];
 }
 
@@ -93,7 +97,12 @@ function strengthOf({ movedMarkK, movedLossK }: HeardStatement): number {
 }
 
 /** Limits of the organ, and the low of a bare ordinary night that brings it there. */
-function stateLine(state: string, tolerance: Tolerance, { judgedBy }: OrganDerivation['subject'], nights: readonly BareNight[]): string {
+function stateLine(
+  state: string,
+  tolerance: Tolerance,
+  { judgedBy }: OrganDerivation['subject'],
+  nights: readonly BareNight[],
+): string {
   const outside = (limitC: number) => {
     const lowC = outsideAtC(nights, limitC, judgedBy);
     return `${lowC.toFixed(1)} °C (${fahrenheitFrom(lowC).toFixed(0)} °F)`;

@@ -127,8 +127,7 @@ class Unknowns {
     const { unhardened, hardened = unhardened }: StartingPair = STARTING_PAIRS[subject.pair];
     const cold = subject.hardens ? hardeningIndex : 1;
     const warm = 1 - cold;
-    const startC = (line: typeof unhardened) =>
-      startingLt50C(line) + (about === 'mark' ? spacing(line).firstK : 0);
+    const startC = (line: typeof unhardened) => startingLt50C(line) + (about === 'mark' ? spacing(line).firstK : 0);
     const gap = about === 'mark' ? cold + WARM_GAP_FRACTION * warm : 0;
     const kind = this.#kinds.get(subject.pair);
     const own = this.#crops.get(subjectKey(subject));
@@ -142,7 +141,10 @@ class Unknowns {
           ],
     );
     if (subject.hardens) terms.push([this.#allGaps, gap]);
-    return { baseC: warm * startC(unhardened) + cold * startC(hardened), terms: terms.filter(([, factor]) => factor !== 0) };
+    return {
+      baseC: warm * startC(unhardened) + cold * startC(hardened),
+      terms: terms.filter(([, factor]) => factor !== 0),
+    };
   }
 
   /** The offset of a source; `undefined` for a source that the fit has not heard. */
@@ -169,7 +171,9 @@ function once(told: readonly Told[]): readonly Told[] {
   return [...new Map(told.map((one) => [subjectKey(one.subject), one])).values()];
 }
 
-export function strength({ hardens }: Pick<Subject, 'hardens'>): 'hardy' | 'tender' {
+/** Which column of the priors an organ goes by. */
+export function strength({ hardens, judgedBy }: Subject): 'hardy' | 'tender' | 'soil' {
+  if (judgedBy === 'surface') return 'soil';
   return hardens ? 'hardy' : 'tender';
 }
 

@@ -22,11 +22,7 @@ const LEAST_CURVE = 1e-9;
  *
  * @remarks Near: a normal error. One-sided: a probit, of which a small share is about something else.
  */
-export function pullOf(
-  { limit, organC }: Pick<Statement, 'limit' | 'organC'>,
-  limitC: number,
-  sdK: number,
-): Pull {
+export function pullOf({ limit, organC }: Pick<Statement, 'limit' | 'organC'>, limitC: number, sdK: number): Pull {
   if (limit === 'near') return { slope: (organC - limitC) / sdK ** 2, curve: 1 / sdK ** 2 };
   const sign = limit === 'colder' ? -1 : 1;
   const z = (sign * (limitC - organC)) / sdK;

@@ -96,7 +96,11 @@ const CONTRADICTED =
 /** What was seen of a crop against limits fitted without that source. */
 function outcomeComparisons(): readonly Comparison[] {
   const all = outOfSample();
-  const line = (what: string, seen: readonly JudgedOutcome['row']['seen'][], wrong: readonly JudgedOutcome['verdict'][]) => ({
+  const line = (
+    what: string,
+    seen: readonly JudgedOutcome['row']['seen'][],
+    wrong: readonly JudgedOutcome['verdict'][],
+  ) => ({
     quantity: what,
     unit: '–',
     source: 'growers and services, each source left out once',

@@ -1,11 +1,23 @@
-import { CROPS, knownOfKind } from '../../../rules/crops/crops.ts';
 import { bareNights, outsideAtC } from '../../../rules/crops/closing-check.ts';
 import type { Crop } from '../../../rules/crops/crop.ts';
+import { CROPS, knownOfKind } from '../../../rules/crops/crops.ts';
 import { coldestLowC, ordinaryNights } from '../../../rules/night/coldest-low.ts';
 import { nightVerdict } from '../../../rules/verdict/night-verdict.ts';
-import { bandOf, groupOf, inSample, type JudgedOutcome, type OutcomeTally, outOfSample, talliesBy, tally } from './outcomes.ts';
+import {
+  bandOf,
+  groupOf,
+  inSample,
+  type JudgedOutcome,
+  type OutcomeTally,
+  outOfSample,
+  talliesBy,
+  tally,
+} from './outcomes.ts';
 
-const HEAD = ['| what | no harm | false alarms | watched | of these false | on the edge | harm | misses | alive | called lost |', '|---|---|---|---|---|---|---|---|---|---|'];
+const HEAD = [
+  '| what | no harm | false alarms | watched | of these false | on the edge | harm | misses | alive | called lost |',
+  '|---|---|---|---|---|---|---|---|---|---|',
+];
 
 /** The verdicts against what growers and services saw, as Markdown. */
 export function outcomesMarkdown(): string {
@@ -27,7 +39,8 @@ export function outcomesMarkdown(): string {
 }
 
 function line(name: string, one: OutcomeTally): string {
-  const share = (part: number, whole: number) => (whole === 0 ? '–' : `${part} (${Math.round((100 * part) / whole)} %)`);
+  const share = (part: number, whole: number) =>
+    whole === 0 ? '–' : `${part} (${Math.round((100 * part) / whole)} %)`;
   const { harmless, observed, harmed, alive } = one;
   const cells = [
     harmless,
@@ -53,7 +66,10 @@ export function cropsMarkdown(): string {
     ...CROPS.map((crop) => {
       const holds = coldestLowC((night) => {
         const { leafLowC, surfaceLowC, spread } = night;
-        return nightVerdict({ crop, hardeningIndex: crop.hardens ? 1 : 0, leafLowC, surfaceLowC, sdK: spread.sdK }).verdict === 'holds';
+        return (
+          nightVerdict({ crop, hardeningIndex: crop.hardens ? 1 : 0, leafLowC, surfaceLowC, sdK: spread.sdK })
+            .verdict === 'holds'
+        );
       }, bare);
       const outside = (limitC: number, judgedBy: Crop['judgedBy']) => both(outsideAtC(nights, limitC, judgedBy));
       const { firstMarkC, lt50C } = crop.hardened;
@@ -63,7 +79,9 @@ export function cropsMarkdown(): string {
         holds.kind === 'low' ? both(holds.lowC) : 'no frost',
         outside(firstMarkC, crop.judgedBy),
         outside(lt50C, crop.judgedBy),
-        crop.other === undefined ? '' : `${crop.other.name}: first mark near ${outside(crop.other.hardened.firstMarkC, 'leaf')}`,
+        crop.other === undefined
+          ? ''
+          : `${crop.other.name}: first mark near ${outside(crop.other.hardened.firstMarkC, crop.other.judgedBy)}`,
         crop.isKnown ? 'statements' : `its kind (${knownOfKind(crop.id)?.name.american ?? 'none known'})`,
       ];
       return `| ${cells.join(' | ')} |`;

@@ -77,7 +77,13 @@ export function outOfSample(): readonly JudgedOutcome[] {
 
 function judged(row: OutcomeRow, crop: Crop): JudgedOutcome {
   const { leafLowC, surfaceLowC, sdK } = organNight(row.lowC, row.covers ?? []);
-  const { verdict } = nightVerdict({ crop, hardeningIndex: crop.hardens ? indexOf(row) : 0, leafLowC, surfaceLowC, sdK });
+  const { verdict } = nightVerdict({
+    crop,
+    hardeningIndex: crop.hardens ? indexOf(row) : 0,
+    leafLowC,
+    surfaceLowC,
+    sdK,
+  });
   return { row, crop, verdict };
 }
 
