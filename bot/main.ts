@@ -40,6 +40,7 @@ async function main(): Promise<number> {
     interactive: process.stdin.isTTY && process.stdout.isTTY,
     isService: isService(),
     locale: machineLocale(),
+    ...forecastFile(process.argv.slice(2)),
   };
   try {
     await runBot(config, host);
@@ -48,6 +49,14 @@ async function main(): Promise<number> {
     throw error;
   }
   return code;
+}
+
+/** `npm start -- --forecast FILE`. */
+function forecastFile(words: readonly string[]): { forecastFile?: string } {
+  const [option, file, ...more] = words;
+  if (option === undefined) return {};
+  if (option === '--forecast' && file !== undefined && more.length === 0) return { forecastFile: file };
+  throw new PlainProblem('Start me with nothing more, or with --forecast FILE for a forecast that you saved.');
 }
 
 /** At the terminal the talk has standard output to itself, and only trouble is told beside it. */

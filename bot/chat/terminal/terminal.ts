@@ -1,13 +1,17 @@
 import { createInterface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
 import type { ButtonHandler, Command } from '../../commands/command.ts';
-import { answer, answerPress } from '../../commands/dispatch.ts';
+import { answer, answerPress, refusal } from '../../commands/dispatch.ts';
+import { readerFor } from '../../commands/kept-for.ts';
 import type { Services } from '../../commands/services.ts';
+import { PlainProblem } from '../../ground/errors.ts';
 import { drawn } from '../../talk/plain-text.ts';
 import type { Reply } from '../../talk/reply.ts';
 import type { Place } from '../../talk/request.ts';
-import { chartAsked, writtenChart } from './chart-file.ts';
+import { writtenChart } from './chart-file.ts';
 import { handedOut } from './handed-out.ts';
+import { lineWithFiles } from './line-files.ts';
+import { onSavedForecast } from './on-saved-forecast.ts';
 import { typedLine } from './typed-line.ts';
 
 export interface TerminalDoor {
@@ -61,11 +65,11 @@ export async function runTerminal(door: TerminalDoor): Promise<number> {
 async function answered(text: string, offered: Reply['buttons'], door: TerminalDoor): Promise<Reply['buttons']> {
   const say = sayer(door.output);
   if (!door.interactive) say(`\n> ${text}`);
-  const { line, file } = chartAsked(text);
-  const reply = await replyTo(line, offered, door);
+  const { line, chart, forecast } = lineWithFiles(text);
+  const reply = await replyOn(forecast, line, offered, door);
   say(`\n${drawn(reply, widthOf(door.output))}${choices(reply.buttons)}`);
   for (const line of await handedOut(reply, door.folder)) say(`\n${line}`);
-  if (file !== undefined) say(`\n${await writtenChart(reply, file)}`);
+  if (chart !== undefined) say(`\n${await writtenChart(reply, chart)}`);
   return reply.buttons;
 }
 
@@ -75,6 +79,22 @@ function sayer(output: Writable): (text: string) => void {
 
 function widthOf(output: Writable): number {
   return Math.min(WIDEST, 'columns' in output && typeof output.columns === 'number' ? output.columns : 80);
+}
+
+/** The answer, on a saved forecast where one is named. */
+async function replyOn(
+  forecast: string | undefined,
+  line: string,
+  offered: Reply['buttons'],
+  door: TerminalDoor,
+): Promise<Reply> {
+  if (forecast === undefined) return replyTo(line, offered, door);
+  try {
+    return await replyTo(line, offered, { ...door, services: await onSavedForecast(door.services, forecast) });
+  } catch (error) {
+    if (error instanceof PlainProblem) return refusal(error.message);
+    throw error;
+  }
 }
 
 /** A line that is the label of an offered button presses it. */
@@ -88,8 +108,11 @@ async function replyTo(text: string, offered: Reply['buttons'], door: TerminalDo
   };
   const pressed = offered?.find(({ label }) => label.toLowerCase() === text.toLowerCase());
   if (pressed !== undefined) return answerPress({ ...asking, buttonId: pressed.id }, door.services, door.buttons);
+  if (text.toLowerCase() === 'sample' && door.services.sample !== undefined) {
+    return door.services.sample(await readerFor(asking, door.services));
+  }
   const typed = typedLine(text, door.commands);
-  if (!typed.ok) return { headline: typed.problem, sections: [], private: true, refused: true };
+  if (!typed.ok) return refusal(typed.problem);
   return answer({ ...asking, ...typed.value }, door.services, door.commands);
 }
 

@@ -5,6 +5,7 @@ import type { Reply } from '../../talk/reply.ts';
 import type { Reader } from '../../text/reader.ts';
 import { storeOf } from '../kept-for.ts';
 import type { Services } from '../services.ts';
+import { forecastsOf } from '../site/site-weather.ts';
 import { ownNightsReply } from '../tonight/own-nights.ts';
 import { answerQuestion } from './answer-question.ts';
 import { withCautions } from './answered.ts';
@@ -52,7 +53,7 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
   if (beds !== undefined) {
     const only = new Set(beds.map(({ id }) => id));
     const wish = { sites: [own.site], night: nightName(when), reader, now, only };
-    return ownNightsReply(wish, storeOf(services), services.forecasts);
+    return ownNightsReply(wish, storeOf(services), forecastsOf(services));
   }
   const bed = own.beds.find(({ name }) => plots.some(({ bedName }) => bedName === name));
   const taught = bed && (await taughtBed(own, bed, storeOf(services), now));

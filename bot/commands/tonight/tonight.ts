@@ -8,6 +8,7 @@ import { readerFor, storeOf } from '../kept-for.ts';
 import { checkedOptions, maybe, oneOf } from '../options.ts';
 import type { Services } from '../services.ts';
 import { ownSite, ownSites, siteOption } from '../site/own-sites.ts';
+import { forecastsOf } from '../site/site-weather.ts';
 import { read } from '../typed/read.ts';
 import { ownNightsReply } from './own-nights.ts';
 
@@ -45,7 +46,7 @@ async function tonight(request: Request, services: Services): Promise<Reply> {
   }
   const store = storeOf(services);
   const sites = typed === undefined ? await ownSites(store, memberId) : [await ownSite(store, request, typed)];
-  return ownNightsReply({ sites, night, reader, now }, store, services.forecasts);
+  return ownNightsReply({ sites, night, reader, now }, store, forecastsOf(services));
 }
 
 const MY_BEDS = 'my-beds';
@@ -60,6 +61,6 @@ export const MY_BEDS_BUTTON: ButtonHandler = {
     const store = storeOf(services);
     const sites = await ownSites(store, press.memberId);
     const reader = await readerFor(press, services);
-    return ownNightsReply({ sites, night: 'tonight', reader, now: press.now }, store, services.forecasts);
+    return ownNightsReply({ sites, night: 'tonight', reader, now: press.now }, store, forecastsOf(services));
   },
 };
