@@ -33,7 +33,7 @@ export interface OutlookTelling {
 export function outlookReply(telling: OutlookTelling): Reply {
   const { outlook, official, reader, now } = telling;
   const sections: (Section | undefined)[] = [
-    officialSection(official, telling),
+    officialSection(official, { timeZone: outlook.garden.timeZone, reader }),
     { lines: [outsideLine(outlook, reader)] },
     harmSection(telling),
     pickSection(telling),
@@ -41,10 +41,7 @@ export function outlookReply(telling: OutlookTelling): Reply {
     ...(isFrostless(outlook) ? [] : [shutSection(telling), fineSection(telling)]),
     {
       lines: [
-        ...hardeningLines(
-          outlook.beds.flatMap(({ bed }) => bed.plantings),
-          reader,
-        ),
+        ...hardeningOf(outlook, reader),
         forecastLine(outlook.forecast, now),
         ...noteLines(outlook.weather.notes, reader),
         ...learnedLines(outlook, reader),
@@ -58,6 +55,14 @@ export function outlookReply(telling: OutlookTelling): Reply {
     credits: outlook.forecast.credits,
     private: true,
   };
+}
+
+/** How hard the plants are taken to be. */
+export function hardeningOf({ beds }: NightOutlook, reader: Reader): string[] {
+  return hardeningLines(
+    beds.flatMap(({ bed }) => bed.plantings),
+    reader,
+  );
 }
 
 /** How many beds are at risk, and by when to act. */
@@ -79,12 +84,14 @@ export function isFrostless({ beds }: NightOutlook): boolean {
   return beds.every(({ verdict }) => verdict.night.leafLowC - EIGHTY_PERCENT_Z * verdict.night.spread.sdK > 0);
 }
 
-function officialSection(official: OfficialWarnings, { outlook, reader }: OutlookTelling): Section | undefined {
+export function officialSection(
+  official: OfficialWarnings,
+  { timeZone, reader }: { readonly timeZone: string; readonly reader: Reader },
+): Section | undefined {
   if (official.kind === 'not-covered') return undefined;
   if (official.kind === 'unknown') {
     return { lines: ['I could not read the official warnings just now. Look them up before you rely on this.'] };
   }
-  const { timeZone } = outlook.garden;
   const lines = official.warnings.map((warning) => officialLine(warning, timeZone, reader));
   return lines.length === 0 ? undefined : { title: 'Official warning, which comes first', lines };
 }

@@ -16,7 +16,7 @@ import type { Reader } from '../../text/reader.ts';
 import { coveredButton } from './covered.ts';
 import { curveButtons, nightPicture } from './curve-button.ts';
 
-const NO_SERVICE = 'I cannot look up a forecast: who runs me has to set FORECAST_CONTACT first.';
+export const NO_SERVICE = 'I cannot look up a forecast: who runs me has to set FORECAST_CONTACT first.';
 
 export interface OwnNightsWish {
   readonly sites: readonly Site[];

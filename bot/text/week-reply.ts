@@ -1,0 +1,153 @@
+import { CAUTIONS, forecastLowSdK } from '../../rules/index.ts';
+import type { OfficialWarnings } from '../forecast/forecast.ts';
+import { weekdayName } from '../ground/times.ts';
+import { temperature, temperatureWithRange } from '../ground/units.ts';
+import type { NamedNight } from '../outlook/named-night.ts';
+import type { BedOutlook } from '../outlook/night-outlook.ts';
+import { coldestNight, isRiskyNight, type WeekNight, type WeekOutlook, worstNight } from '../outlook/week-outlook.ts';
+import type { Reply, Section } from '../talk/reply.ts';
+import { forecastLine, noteLines } from './forecast-words.ts';
+import { layingWords, skyWord, verdictPhrase } from './night-words.ts';
+import { cautionsOf, hardeningOf, isCovered, isFrostless, officialSection } from './outlook-reply.ts';
+import { counted, list } from './phrases.ts';
+import type { Reader } from './reader.ts';
+
+export interface WeekTelling {
+  readonly week: WeekOutlook;
+  readonly official: OfficialWarnings;
+  readonly reader: Reader;
+  readonly now: Date;
+}
+
+/** The nights to come: the worst in words, what to do first, one line for each, and when it ends. */
+export function weekReply(telling: WeekTelling): Reply {
+  const { week, official, reader, now } = telling;
+  const { garden, known, forecast } = week;
+  const worst = worstNight(week);
+  const sections: (Section | undefined)[] = [
+    officialSection(official, { timeZone: garden.timeZone, reader }),
+    { lines: [...firstLine(telling), ...endLines(telling)] },
+    { title: 'Night by night', lines: known.map((night) => nightLine(night, reader)) },
+    { lines: [...unknownLine(week), ...hardeningOf(worst.outlook, reader), forecastLine(forecast, now)] },
+    { lines: noteLines(worst.outlook.weather.notes, reader) },
+  ];
+  return {
+    headline: `${garden.name}: ${headline(telling)}`,
+    sections: sections.filter((section) => section !== undefined && section.lines.length > 0) as Section[],
+    cautions: isRiskyNight(worst) ? cautionsOf(worst.outlook).map((key) => CAUTIONS[key].text) : [],
+    credits: forecast.credits,
+    private: true,
+  };
+}
+
+/** "3 of 7 nights are a risk. Worst Thursday night, low about 8 °F (4 to 12): kale winterkill (odds 3 in 4)." */
+function headline({ week, reader }: WeekTelling): string {
+  const { known } = week;
+  const worst = worstNight(week);
+  const [bed] = worst.outlook.beds;
+  const what = `${dayWords(worst)}, low about ${lowWords(worst, reader)}`;
+  const nights = known.length === 1 ? 'the one night I can see' : `${known.length} nights`;
+  if (bed === undefined)
+    return `${dayWords(coldestNight(week))} is the coldest of ${nights}, low about ${lowWords(coldestNight(week), reader)}.`;
+  const risky = known.filter(isRiskyNight).length;
+  if (risky > 0) {
+    const verb = risky === 1 ? 'is' : 'are';
+    return `${risky} of ${nights} ${verb} a risk. Worst: ${what}: ${bedWords(bed, worst, reader)}.`;
+  }
+  const frost = known.every(({ outlook }) => isFrostless(outlook)) ? 'no frost at any leaf' : 'every bed holds';
+  return `${frost} in ${nights}. Coldest: ${what}.`;
+}
+
+/** "Thursday night", "tonight". */
+function dayWords({ named, outlook, nightsAhead }: WeekNight): string {
+  return nightsAhead === 0 ? 'tonight' : `${weekdayName(named.span.sunset, outlook.garden.timeZone)} night`;
+}
+
+function lowWords({ outlook, nightsAhead }: WeekNight, reader: Reader): string {
+  const { lowC, cloudFraction, wind10MPerS } = outlook.weather.summary;
+  const site = { inversionK: outlook.garden.exposure === 'hollow' ? 5.5 : 3 };
+  const sdK = forecastLowSdK({ kind: 'forecast', nightsAhead }, { site, cloudFraction, windMPerS: wind10MPerS });
+  return temperatureWithRange(lowC, sdK, reader.units);
+}
+
+/** The crop alone where there is one bed; else with its bed. */
+function bedWords({ bed, verdict }: BedOutlook, { outlook }: WeekNight, reader: Reader): string {
+  const what = verdictPhrase(verdict.worst, reader);
+  return outlook.beds.length === 1 ? what : `${what} in ${bed.name}`;
+}
+
+/** The first night with something to do, and what. */
+function firstLine({ week, reader }: WeekTelling): string[] {
+  const first = week.known.find(isRiskyNight);
+  if (first === undefined) {
+    const shut = week.known.find(
+      ({ outlook }) => !isFrostless(outlook) && outlook.beds.some(({ bed }) => isCovered(bed.covers)),
+    );
+    return shut === undefined
+      ? []
+      : [`Do first: ${dayWords(shut)}, shut what lies over the beds. Nothing more is needed.`];
+  }
+  const risky = first.outlook.beds.filter(({ verdict }) => verdict.worst.verdict !== 'holds');
+  const doings = risky.slice(0, MOST_BEDS_FIRST).map((bed) => `${doWords(bed, reader)} (${bed.bed.name})`);
+  const more = risky.length - doings.length;
+  return [`Do first: ${dayWords(first)}, ${list([...doings, ...(more > 0 ? [`${counted(more, 'more bed')}`] : [])])}.`];
+}
+
+const MOST_BEDS_FIRST = 3;
+
+function doWords({ step, bed }: BedOutlook, reader: Reader): string {
+  switch (step.kind) {
+    case 'nothing':
+      return isCovered(bed.covers) ? 'shut' : 'nothing to do';
+    case 'none-helps':
+      return 'pick what is ready before dark';
+    case 'add': {
+      const laying = layingWords(step.keys, step.added, reader, step.fromShed);
+      return step.holds ? `add ${laying}` : `pick what is ready, and add ${laying}`;
+    }
+  }
+}
+
+/** "Thu: low 8 °F. Long tunnel: tatsoi winterkill (odds 3 in 4); add a quilt from the shed over the low tunnel." */
+function nightLine(night: WeekNight, reader: Reader): string {
+  const { named, outlook } = night;
+  const { lowC, cloudFraction } = outlook.weather.summary;
+  const day = weekdayName(named.span.sunset, outlook.garden.timeZone).slice(0, 3);
+  const start = `${day}: low ${temperature(lowC, reader.units)}`;
+  const [worst] = outlook.beds;
+  if (worst === undefined) return `${start}, ${skyWord(cloudFraction)}.`;
+  if (isFrostless(outlook)) return `${start}. No frost at any leaf; nothing to do.`;
+  if (worst.verdict.worst.verdict === 'holds') {
+    const shut = outlook.beds.some(({ bed }) => isCovered(bed.covers));
+    const nearest = outlook.beds.length === 1 ? 'Holds' : `All hold, ${worst.bed.name} nearest to harm`;
+    return `${start}. ${nearest}; ${shut ? 'shut' : 'nothing to do'}.`;
+  }
+  const others = outlook.beds.filter(({ verdict }) => verdict.worst.verdict !== 'holds').length - 1;
+  const more = others > 0 ? ` (and ${counted(others, 'more bed')})` : '';
+  return `${start}. ${worst.bed.name}: ${verdictPhrase(worst.verdict.worst, reader)}; ${doWords(worst, reader)}${more}.`;
+}
+
+/** When the cold is over, as far as the forecast goes; and the coldest night where it is not the worst. */
+function endLines({ week, reader }: WeekTelling): string[] {
+  const { known } = week;
+  const last = known.at(-1);
+  const end = known.findLastIndex(isRiskyNight);
+  const after = known[end + 1];
+  const coldest = coldestNight(week);
+  const worst = worstNight(week);
+  const lines =
+    coldest === worst ? [] : [`Coldest outside: ${dayWords(coldest)}, low about ${lowWords(coldest, reader)}.`];
+  if (end < 0 || last === undefined) return lines;
+  if (after === undefined)
+    return [...lines, `No end in sight: ${dayWords(last)} is still a risk, and I see no further.`];
+  const until = after === last ? '' : `, as far as ${dayWords(last)}`;
+  return [...lines, `It eases with ${dayWords(after)}: from then every bed holds as it lies${until}.`];
+}
+
+function unknownLine({ unknown, garden }: WeekOutlook): string[] {
+  if (unknown.length === 0) return [];
+  const days = unknown.map(({ span }: NamedNight) => weekdayName(span.sunset, garden.timeZone));
+  return [
+    `The forecast does not reach ${list(days, 'or')} night yet, so I say nothing of ${unknown.length === 1 ? 'it' : 'them'}.`,
+  ];
+}
