@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { parseEnv } from 'node:util';
 import { z } from 'zod';
 import { FORECAST_SERVICES } from './forecast/forecast.ts';
 import { PlainProblem } from './ground/errors.ts';
@@ -14,15 +16,43 @@ const LOOPBACK_HOSTS = ['127.0.0.1', 'localhost', '[::1]'];
 
 /** An address of a service: https, or plain http on this machine only; stored without a trailing slash. */
 const address = z
-  .url('must be an address such as https://example.org')
-  .refine((text) => {
-    const url = new URL(text);
-    return url.protocol === 'https:' || (url.protocol === 'http:' && LOOPBACK_HOSTS.includes(url.hostname));
-  }, 'must start with https:// (plain http is accepted for this machine only)')
+  .string()
+  .refine(
+    isSafeAddress,
+    'must be an address such as https://example.org (plain http is accepted for this machine only)',
+  )
   .transform((text) => text.replace(/\/+$/, ''));
 
+function isSafeAddress(text: string): boolean {
+  if (!URL.canParse(text)) return false;
+  const { protocol, hostname } = new URL(text);
+  return protocol === 'https:' || (protocol === 'http:' && LOOPBACK_HOSTS.includes(hostname));
+}
+
+/** A whole number within limits. */
+function whole(from: number, to: number, sentence: string) {
+  return z
+    .string()
+    .regex(/^\d{1,9}$/, sentence)
+    .transform(Number)
+    .refine((value) => value >= from && value <= to, sentence);
+}
+
+const port = whole(1, 65_535, 'must be a port, a whole number from 1 to 65535');
+
+const DUTIES = ['both', 'answers', 'nights'] as const;
+const LOG_LEVELS = ['fatal', 'error', 'warn', 'info', 'debug', 'silent'] as const;
+const RATE = 'must be a number from 0.01 to 100000';
+
 const settingsSchema = z.object({
-  DISCORD_TOKEN: z.string().min(20, 'does not look like a bot token').optional(),
+  DISCORD_TOKEN: z
+    .string()
+    .regex(
+      /^[\w.-]*$/,
+      'holds a character that no bot token has, such as a quotation mark, a space or a line break; paste it again',
+    )
+    .min(20, 'looks cut off; copy the whole token from the application’s page')
+    .optional(),
   DISCORD_APPLICATION_ID: z
     .string()
     .regex(/^\d{15,21}$/, 'must be the number of the application, 15 to 21 digits')
@@ -32,7 +62,7 @@ const settingsSchema = z.object({
     .regex(/^[0-9a-fA-F]{64}$/, 'must be the public key of the application, 64 hexadecimal digits')
     .optional(),
   DISCORD_API_BASE: address.default(PUBLIC.discord),
-  HTTP_PORT: z.coerce.number().int().min(1).max(65_535, 'must be a port from 1 to 65535').optional(),
+  HTTP_PORT: port.optional(),
   DATABASE_URL: z
     .string()
     .regex(/^(sqlite:.+|postgres(ql)?:\/\/.+)$/, 'must be sqlite:FILE or postgres://…')
@@ -40,7 +70,7 @@ const settingsSchema = z.object({
   FORECAST_CONTACT: z
     .string()
     .regex(/@|^https?:\/\//, 'must be an e-mail address or a web address at which the services can reach you')
-    .max(200)
+    .max(200, 'must be an address of at most 200 characters')
     .optional(),
   FORECAST_ORDER: z
     .string()
@@ -50,15 +80,18 @@ const settingsSchema = z.object({
   NWS_BASE: address.default(PUBLIC.nws),
   METNO_BASE: address.default(PUBLIC.metno),
   OPENMETEO_BASE: address.default(PUBLIC.openmeteo),
-  DUTY: z.enum(['both', 'answers', 'nights'], 'must be both, answers or nights').default('both'),
+  DUTY: z.enum(DUTIES, 'must be both, answers or nights').default('both'),
   /** Both are set by `npm run shards` for each process that it starts. */
-  SHARDS: z.coerce.number().int().min(0, 'must be the number of a shard, from 0').optional(),
-  SHARD_COUNT: z.coerce.number().int().min(1, 'must be a whole number, from 1').optional(),
-  METRICS_PORT: z.coerce.number().int().min(1).max(65_535, 'must be a port from 1 to 65535').optional(),
-  METRICS_HOST: z.string().min(1).max(255).default('127.0.0.1'),
-  LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']).default('info'),
+  SHARDS: whole(0, 100_000, 'must be the number of a shard, from 0').optional(),
+  SHARD_COUNT: whole(1, 100_000, 'must be a whole number, from 1').optional(),
+  METRICS_PORT: port.optional(),
+  METRICS_HOST: z
+    .string()
+    .regex(/^[\w.:-]{1,255}$/, 'must be a host name or an IP address to listen at, such as 0.0.0.0')
+    .default('127.0.0.1'),
+  LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(', ')}`).default('info'),
   CLOCK_START: z.iso.datetime({ offset: true, message: 'must be an instant such as 2026-01-20T15:00:00Z' }).optional(),
-  CLOCK_RATE: z.coerce.number().min(0.01).max(100_000, 'must be a number from 0.01 to 100000').optional(),
+  CLOCK_RATE: z.coerce.number(RATE).min(0.01, RATE).max(100_000, RATE).optional(),
 });
 
 export type Config = z.infer<typeof settingsSchema>;
@@ -99,21 +132,42 @@ export function unknownSettings(environment: Readonly<Record<string, string | un
 /** How settings of ours begin or end; nothing else in an environment looks so. */
 const OUR_NAMES = /^(?:DISCORD|FORECAST|NWS|METNO|OPENMETEO|CLOCK|METRICS|HTTP|DUTY)(?:_|$)/;
 
-/** What the process was started with, and below it what the file `.env` in its folder says. */
-export function processEnvironment(): Readonly<Record<string, string | undefined>> {
-  try {
-    process.loadEnvFile();
-  } catch (error) {
-    if (!(error instanceof Error && 'code' in error && error.code === 'ENOENT')) {
-      throw new PlainProblem('The file .env is there but cannot be read; check its rights.');
-    }
-  }
+/**
+ * What the process was started with, and below it what the file `.env` in its folder says. Empty means not set, so an
+ * empty variable hides a line of the file.
+ *
+ * @throws PlainProblem when the file is there but cannot be read: its settings must not be passed over in silence.
+ */
+export function processEnvironment(
+  started: Readonly<Record<string, string | undefined>> = process.env,
+  file = '.env',
+): Readonly<Record<string, string | undefined>> {
   // discord.js reads this one by itself, and takes an empty one for no shard at all.
   if (process.env['SHARD_COUNT'] === '') delete process.env['SHARD_COUNT'];
-  return process.env;
+  return { ...settingsFile(file), ...started };
+}
+
+/** Some editors begin a file with it; it is no part of the first setting's name. */
+const BYTE_ORDER_MARK = /^\uFEFF/;
+
+// Not `process.loadEnvFile`: it takes a file that cannot be read for one that is not there.
+function settingsFile(file: string): Readonly<Record<string, string | undefined>> {
+  try {
+    return parseEnv(readFileSync(file, 'utf8').replace(BYTE_ORDER_MARK, ''));
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return {};
+    throw new PlainProblem(
+      'There is a file .env, but I cannot read it. Give the user who runs this the right to read it: chmod u+r .env',
+    );
+  }
 }
 
 /** The settings of this process. */
 export function processConfig(): Config {
   return readConfig(processEnvironment());
+}
+
+/** Did a service manager or our container start this process? systemd sets the first for every service. */
+export function isService(environment: Readonly<Record<string, string | undefined>> = process.env): boolean {
+  return environment['INVOCATION_ID'] !== undefined || environment['NODE_ENV'] === 'production';
 }

@@ -1,5 +1,5 @@
 import { pino } from 'pino';
-import { type Config, processConfig } from './config.ts';
+import { type Config, isService, processConfig } from './config.ts';
 import { doorChoice } from './door-choice.ts';
 import { PlainProblem } from './ground/errors.ts';
 import { machineLocale } from './ground/locale.ts';
@@ -38,6 +38,7 @@ async function main(): Promise<number> {
     input: process.stdin,
     output: process.stdout,
     interactive: process.stdin.isTTY && process.stdout.isTTY,
+    isService: isService(),
     locale: machineLocale(),
   };
   try {
@@ -59,7 +60,7 @@ function logOf(config: Config) {
 /** A host's sentence, without a stack: it may go to a log that many read. */
 function lastWords(error: unknown): string {
   if (error instanceof PlainProblem || error instanceof StoreProblem) return error.message;
-  return 'Eiderdown cannot go on. The fault is its own; the log tells where it lies.';
+  return 'Eiderdown has to stop because of an internal error; see the log.';
 }
 
 // Who reads the talk may leave before its end, as `head` does.

@@ -35,6 +35,8 @@ export interface Host {
   readonly input: Readable;
   readonly output: Writable;
   readonly interactive: boolean;
+  /** A service manager or a container started it: nobody reads what it prints. */
+  readonly isService: boolean;
   /** BCP 47 tag of who types at this machine. */
   readonly locale: string;
 }
@@ -100,8 +102,13 @@ async function atTerminal(config: Config, services: Services, host: Host): Promi
   const desk = { services: { ...services, sample: sampleWarning, sampleDay }, commands: COMMANDS, buttons: BUTTONS };
   const greeting = await answer(tonightHere(locale, services.clock.now()), desk.services, COMMANDS);
   const talk = runTerminal({ ...desk, input, output, interactive, locale, greeting });
-  await Promise.race([talk, asked(host.stop)]);
+  const lines = await Promise.race([talk, asked(host.stop)]);
+  if (lines === 0 && host.isService) throw new PlainProblem(NOTHING_TO_DO);
 }
+
+/** To end as if all were well would leave a host believing that the bot runs. */
+const NOTHING_TO_DO =
+  'No DISCORD_TOKEN is set and nobody can type here, so there is nothing to do. Set DISCORD_TOKEN in the settings of this service.';
 
 function tonightHere(locale: string, now: Date): Request {
   const place = { kind: 'terminal', conversationId: 'terminal' } as const;

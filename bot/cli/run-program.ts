@@ -19,5 +19,5 @@ export async function runProgram(main: (words: readonly string[]) => Promise<num
 
 function sentence(thrown: unknown): string {
   if (thrown instanceof PlainProblem || thrown instanceof StoreProblem) return thrown.message;
-  return 'It did not work; the fault is ours.';
+  return 'This did not work because of an internal error; please report it with the command that you gave.';
 }

@@ -44,6 +44,13 @@ export const CUE_WORDS = {
     'how cold will it get, how cold will it be, how cold is it going to be, how cold is it going to get, how cold does it get, how cold will tonight be, how low will it go, how low will it get, how low will the temperature go, what is the low, whats the low, whats tonights low, what is tonights low, ' +
     'is there frost, any frost, frost forecast, frost warning, freeze warning, is frost coming, is there a frost, is a frost coming, is it going to frost, frost risk, how cold is tonight, how cold tonight, is there going to be a frost, will we have frost',
 
+  bad: 'bad, cold, chilly, nippy, worst, rough, nasty, brutal, how bad, terrible, serious, severe, how bad is, how bad will, how is it looking, hows it looking',
+  nights:
+    'night, nights, which night, which nights, what night, what nights, which night is, which nights are, nights of frost, the cold end, this cold end, cold going to end, cold let up, let up, when does it warm up, when will it warm up, warm up again, the frost end, end of the cold, cold over',
+  looks:
+    'look, looks, looking, look like, looks like, outlook, shaping up, going to be like, be like, forecast for, the forecast, in store',
+  'or-not': 'or not, yes or no, y/n, yes no, yea or nay, or no',
+
   // --- whom it is about
   everything: 'anything, everything, any of, all of, all my plants, any, what all, something, everybody, all',
   garden:

@@ -3,6 +3,7 @@ import { holds, type IntentRule } from './intent-rule.ts';
 import { COMPARE_COVERS, WHAT_COVER } from './intents-of-cover.ts';
 import { HOW_COLD, SURVIVE, WHICH_CROPS } from './intents-of-life.ts';
 import { CLOSE, VENT } from './intents-of-opening.ts';
+import { OUTLOOK } from './intents-of-outlook.ts';
 import { PICK, SEASON } from './intents-of-season.ts';
 import type { Intent } from './understood.ts';
 
@@ -28,6 +29,7 @@ const INTENT_RULES: readonly IntentRule[] = [
   VENT,
   CLOSE,
   COMPARE_COVERS,
+  OUTLOOK,
   WHAT_COVER,
   HOW_COLD,
   WHICH_CROPS,

@@ -58,9 +58,16 @@ export const WHICH_CROPS: IntentRule = {
     ({ says, when }) => says('remedy') && when !== undefined,
     asksWhich,
     asksOfGarden,
+    asksOfLowAlone,
   ],
   unless: [(facts) => namesPlant(facts) && !asksWhichOfKind(facts), isAboutNothing],
 };
+
+/** "Is 20F bad?": for what, is not said. */
+function asksOfLowAlone({ says, spans, hasLow, hasCover, hasBed }: Facts): boolean {
+  const judges = says('bad', 'fine', 'risk', 'worry') && !spans.some(isThing);
+  return hasLow && judges && !hasCover && !hasBed && !says('cover', 'need');
+}
 
 /** "Are we safe tonight?" */
 function isWe({ plain }: Span): boolean {

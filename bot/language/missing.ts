@@ -24,7 +24,7 @@ function missingWithoutForecast({ intent, temperature }: Slots): Missing | undef
   if (OF_A_PLACE.has(intent)) return 'place';
   if (temperature !== undefined) return undefined;
   if (intent === 'survive' || intent === 'what-cover') return 'temperature';
-  return intent === 'which-crops' ? 'place' : undefined;
+  return intent === 'which-crops' || intent === 'outlook' ? 'place' : undefined;
 }
 
 function namesBeds({ mine, numbers, named }: Slots['beds'], { hasBeds }: KnownOfMember): boolean {

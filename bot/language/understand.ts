@@ -7,6 +7,7 @@ import { declined } from './declined.ts';
 import { cuesOf, type Facts, namesPlant } from './facts.ts';
 import { continued, continues } from './follow-up.ts';
 import { intentOf } from './intent-rules.ts';
+import { asksOfSeveralNights } from './intents-of-outlook.ts';
 import { missingFrom } from './missing.ts';
 import { isOtherTongue } from './other-tongue.ts';
 import { readPlantState } from './plant-state.ts';
@@ -131,7 +132,7 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
   } = asked === 'compare-covers' ? comparedWithBare(covers) : covers;
   const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = low;
   const problem: Problem | undefined = ofTemperature ?? ofStack;
-  const when = facts.when && settledWhen(facts.when, asked);
+  const when = whenOf(facts, asked);
   const sky = readSky(spans);
   const isCaution = asked === 'caution';
   const mine = beds.mine || (!namesPlant(facts) && OF_OWN_BEDS.has(asked) && namesOwn(spans));
@@ -151,6 +152,11 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
     ...(isCaution ? { unknownCovers: [] } : problem && { problem }),
   };
+}
+
+function whenOf(facts: Facts, asked: Intent): When | undefined {
+  if (facts.when !== undefined) return settledWhen(facts.when, asked);
+  return asked === 'outlook' && asksOfSeveralNights(facts) ? 'week' : undefined;
 }
 
 /** One cover to compare is compared with none. */

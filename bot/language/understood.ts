@@ -6,6 +6,8 @@ export const INTENTS = [
   'how-cold',
   'what-cover',
   'which-crops',
+  /** A night or the week as a whole, no crop or low named: "do I need to cover tonight?" */
+  'outlook',
   'compare-covers',
   'vent',
   'close',

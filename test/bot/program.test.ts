@@ -91,6 +91,11 @@ describe('at the terminal', () => {
     expect(bot.output).toContain('I keep nothing about you.');
   });
 
+  test('as a service without a token and without anybody typing, it ends with what to do', async () => {
+    await expect(new RunningBot({ ...settings(), NODE_ENV: 'production' }).ended).rejects.toThrow(/Set DISCORD_TOKEN/);
+    await expect(new RunningBot(settings()).ended).resolves.toBeUndefined();
+  });
+
   test('what a grower keeps is there at the next start, in place of the sample', async () => {
     const lines = [
       'site set lat:41.2 lon:-96.6',
@@ -141,7 +146,10 @@ describe('as a process of its own', () => {
   test.each([
     [{ HTTP_PORT: '8080' }, 'HTTP_PORT needs DISCORD_PUBLIC_KEY'],
     [{ DATABASE_URL: 'mysql://db' }, 'DATABASE_URL must be sqlite:FILE or postgres://'],
-    [{ DISCORD_TOKEN: 'short' }, 'DISCORD_TOKEN does not look like a bot token'],
+    [{ DISCORD_TOKEN: 'short' }, 'DISCORD_TOKEN looks cut off'],
+    [{ NWS_BASE: 'foo' }, 'NWS_BASE must be an address such as https://example.org'],
+    [{ METRICS_PORT: 'abc' }, 'METRICS_PORT must be a port'],
+    [{ LOG_LEVEL: 'loud' }, 'LOG_LEVEL must be one of fatal'],
   ])('wrong settings end it with one sentence and 1: %o', async (settings, words) => {
     const child = new Child('bot/main.js', [], settings);
     expect(await child.ended).toBe(1);

@@ -29,6 +29,7 @@ export class RunningBot {
       input: typed,
       output,
       interactive: false,
+      isService: settings['NODE_ENV'] === 'production',
       locale: 'en-US',
     });
     this.ended.catch(() => undefined);

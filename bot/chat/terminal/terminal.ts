@@ -33,21 +33,28 @@ const WIDEST = 100;
 const PROMPT = '\n> ';
 const PARTING_WORDS = new Set(['quit', 'exit', 'bye']);
 
-/** Prints the greeting, then answers typed lines until the input ends. */
-export async function runTerminal(door: TerminalDoor): Promise<void> {
+/**
+ * Prints the greeting, then answers typed lines until the input ends.
+ *
+ * @returns How many lines came in.
+ */
+export async function runTerminal(door: TerminalDoor): Promise<number> {
   const { input, interactive } = door;
   const say = sayer(door.output);
   say(drawn(door.greeting, widthOf(door.output)));
   if (interactive) say(`\nAsk anything about a frost night, or type help. Type quit to leave.${PROMPT}`);
   const lines = createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY });
   let offered: Reply['buttons'] = [];
+  let count = 0;
   for await (const line of lines) {
     const text = line.trim();
+    count += 1;
     if (interactive && PARTING_WORDS.has(text.toLowerCase())) break;
     if (text !== '') offered = await answered(text, offered, door);
     if (interactive) say(PROMPT);
   }
   lines.close();
+  return count;
 }
 
 /** Answers one line; gives back the choices that the answer offers. */

@@ -58,6 +58,7 @@ function byIntent(understood: Understood, context: AskContext): Answered {
     case 'survive':
     case 'what-cover':
     case 'which-crops':
+    case 'outlook':
       return nightAnswer(understood, crops, plots, context);
     case 'how-cold':
       return howColdAnswer(understood, plots, context);
@@ -173,10 +174,16 @@ function question(understood: Understood, context: AskContext): { headline: stri
       return plain('Which covers shall I compare? For example: blanket or low tunnel.');
     case 'temperature':
     case 'place':
+      if (understood.intent === 'outlook') return plain(twoFacts(context));
       return plain(
         `How cold will it get outside? Name a low, such as ${temperature(-10, context.reader.units)}, or set your place with "site" and I use the forecast.`,
       );
   }
+}
+
+/** A night as a whole hangs on what grows there and on how cold it gets. */
+function twoFacts({ reader }: AskContext): string {
+  return `Which crop is it, and how cold will it get outside? For example: kale, ${temperature(-7, reader.units)}. Or set your place with "site" and I look at your forecast.`;
 }
 
 function choiceButton(crop: Crop, { reader }: AskContext): Button {

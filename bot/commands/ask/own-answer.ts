@@ -19,7 +19,7 @@ export interface OwnQuestion {
   readonly now: Date;
 }
 
-const OF_A_NIGHT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'which-crops']);
+const OF_A_NIGHT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'which-crops', 'outlook']);
 
 /** Does the answer hang on the member's own place or beds? Not where a low is said and no bed of theirs is meant. */
 export function needsOwnPlace(understood: Understood, own: OwnPlace): boolean {
@@ -71,7 +71,8 @@ function bedsOfOutlook(
   const { crops, hardened, intent, covers } = understood;
   const named = bedsNamed(understood, beds);
   if (crops.length === 0) {
-    const asksOfBeds = understood.beds.mine || (intent === 'which-crops' && covers === undefined);
+    const asksOfBeds =
+      intent === 'outlook' || understood.beds.mine || (intent === 'which-crops' && covers === undefined);
     return named ?? (asksOfBeds ? beds : undefined);
   }
   const inBeds = new Set(plots.map(({ bedName }) => bedName));

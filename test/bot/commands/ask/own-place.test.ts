@@ -95,6 +95,15 @@ test('asking which beds are at risk shows the member’s own beds', async () => 
   expect(isPrivate).toBe(true);
 });
 
+test.each(['do I need to cover tonight?', 'cover or not?', 'how bad is tonight'])(
+  'with no crop named, the member’s own beds are shown: %s',
+  async (question) => {
+    const { text, isPrivate } = await asked(question);
+    expect(text).toMatch(/Long frame/);
+    expect(isPrivate).toBe(true);
+  },
+);
+
 test('a low that is said counts, and the answer is for all', async () => {
   const { text, isPrivate } = await asked('will kale survive 14 °F under a blanket?');
   expect(text).toMatch(/^Kale under a blanket at 14 °F: /);
