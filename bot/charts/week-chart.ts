@@ -11,7 +11,7 @@ import { titled } from './titled.ts';
 /** The lows of the nights to come, outside and in the bed that is worst off, against its crops' limits; undefined for one night. */
 export function weekChart(week: WeekOutlook, reader: Reader): CurveChart | undefined {
   const { garden, known } = week;
-  const lows = known.map((night) => ({ night, at: night.outlook.weather.summary.lowAt }));
+  const lows = known.map((night) => ({ night, at: middleOf(night) }));
   const [first, last] = [lows[0]?.at, lows.at(-1)?.at];
   if (first === undefined || last === undefined || known.length < 2) return undefined;
   const worst = worstNight(week);
@@ -30,12 +30,17 @@ export function weekChart(week: WeekOutlook, reader: Reader): CurveChart | undef
   const coldestWords = `${dayOf(coldest, garden.timeZone)} ${temperature(coldest.outlook.weather.summary.lowC, reader.units)}`;
   const limits = bed === undefined ? [] : limitsOf(bed.verdict, reader);
   return {
-    title: titled(garden.name, days),
-    subtitle: `Lows of the nights. Coldest outside ${coldestWords}${bed === undefined ? '' : `; ${bed.bed.name}`}`,
+    title: titled(bed?.bed.name ?? garden.name, days),
+    subtitle: `Lows night by night; coldest outside ${coldestWords}`,
     ...{ units: reader.units, timeZone: garden.timeZone, from: first, to: last, curves, limits, moments: [] },
     marks: lows.map(({ night, at }) => ({ at, label: dayOf(night, garden.timeZone) })),
     altText: altText({ week, bed, coldestWords, days, reader }),
   };
+}
+
+/** Lows fall at different hours; evenly spaced nights read easier. */
+function middleOf({ named: { span } }: Pick<WeekNight, 'named'>): Date {
+  return new Date((span.sunset.getTime() + span.sunrise.getTime()) / 2);
 }
 
 function dayOf({ named }: WeekNight, timeZone: string): string {
@@ -45,11 +50,11 @@ function dayOf({ named }: WeekNight, timeZone: string): string {
 /** The same bed in every night, by what its worst crop is judged by. */
 function bedCurve({ bed, verdict }: BedOutlook, known: readonly WeekNight[]): ChartCurve {
   const isSurface = verdict.worst.planting.crop.judgedBy === 'surface';
-  const points = known.flatMap(({ outlook }): CurvePoint[] => {
+  const points = known.flatMap(({ named, outlook }): CurvePoint[] => {
     const night = outlook.beds.find((each) => each.bed === bed)?.verdict.night;
     if (night === undefined) return [];
     const tempC = isSurface ? night.surfaceLowC : night.leafLowC;
-    return [{ at: outlook.weather.summary.lowAt, tempC, halfBandK: EIGHTY_PERCENT_Z * night.spread.sdK }];
+    return [{ at: middleOf({ named }), tempC, halfBandK: EIGHTY_PERCENT_Z * night.spread.sdK }];
   });
   return { label: isSurface ? 'soil' : 'leaf', points, role: 'main' };
 }

@@ -1,4 +1,4 @@
-import { CAUTIONS, forecastLowSdK } from '../../rules/index.ts';
+import { CAUTIONS, forecastLowSdK, spokenOdds } from '../../rules/index.ts';
 import type { OfficialWarnings } from '../forecast/forecast.ts';
 import { weekdayName } from '../ground/times.ts';
 import { temperature, temperatureWithRange } from '../ground/units.ts';
@@ -7,10 +7,10 @@ import type { BedOutlook } from '../outlook/night-outlook.ts';
 import { coldestNight, isRiskyNight, type WeekNight, type WeekOutlook, worstNight } from '../outlook/week-outlook.ts';
 import type { Reply, Section } from '../talk/reply.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
-import { layingWords, skyWord, verdictPhrase } from './night-words.ts';
+import { layingWords, skyWord } from './night-words.ts';
 import { cautionsOf, hardeningOf, isCovered, isFrostless, officialSection } from './outlook-reply.ts';
-import { counted, list } from './phrases.ts';
-import type { Reader } from './reader.ts';
+import { capitalised, counted, list } from './phrases.ts';
+import { cropWord, type Reader } from './reader.ts';
 
 export interface WeekTelling {
   readonly week: WeekOutlook;
@@ -40,7 +40,7 @@ export function weekReply(telling: WeekTelling): Reply {
   };
 }
 
-/** "3 of 7 nights are a risk. Worst Thursday night, low about 8 °F (4 to 12): kale winterkill (odds 3 in 4)." */
+/** "3 of 7 nights are a risk. Worst: Thursday night, low about 8 °F (4 to 12). Kale bed: winterkill, odds 3 in 4." */
 function headline({ week, reader }: WeekTelling): string {
   const { known } = week;
   const worst = worstNight(week);
@@ -52,7 +52,7 @@ function headline({ week, reader }: WeekTelling): string {
   const risky = known.filter(isRiskyNight).length;
   if (risky > 0) {
     const verb = risky === 1 ? 'is' : 'are';
-    return `${risky} of ${nights} ${verb} a risk. Worst: ${what}: ${bedWords(bed, worst, reader)}.`;
+    return `${risky} of ${nights} ${verb} a risk. Worst: ${what}. ${bedWords(bed, reader)}.`;
   }
   const frost = known.every(({ outlook }) => isFrostless(outlook)) ? 'no frost at any leaf' : 'every bed holds';
   return `${frost} in ${nights}. Coldest: ${what}.`;
@@ -70,10 +70,13 @@ function lowWords({ outlook, nightsAhead }: WeekNight, reader: Reader): string {
   return temperatureWithRange(lowC, sdK, reader.units);
 }
 
-/** The crop alone where there is one bed; else with its bed. */
-function bedWords({ bed, verdict }: BedOutlook, { outlook }: WeekNight, reader: Reader): string {
-  const what = verdictPhrase(verdict.worst, reader);
-  return outlook.beds.length === 1 ? what : `${what} in ${bed.name}`;
+/** "Long tunnel, kale: winterkill, odds 3 in 4"; a bed named after its crop is not told twice. */
+function bedWords({ bed, verdict }: BedOutlook, reader: Reader): string {
+  const { planting, verdict: word, odds } = verdict.worst;
+  const crop = cropWord(planting.crop, reader);
+  const where = bed.name.toLowerCase().includes(crop.toLowerCase()) ? bed.name : `${bed.name}, ${crop}`;
+  const chance = word === 'winterkill' ? odds.winterkill : odds.leafBurn + odds.winterkill;
+  return `${where}: ${word}, odds ${spokenOdds(chance)}`;
 }
 
 /** The first night with something to do, and what. */
@@ -88,9 +91,10 @@ function firstLine({ week, reader }: WeekTelling): string[] {
       : [`Do first: ${dayWords(shut)}, shut what lies over the beds. Nothing more is needed.`];
   }
   const risky = first.outlook.beds.filter(({ verdict }) => verdict.worst.verdict !== 'holds');
-  const doings = risky.slice(0, MOST_BEDS_FIRST).map((bed) => `${doWords(bed, reader)} (${bed.bed.name})`);
+  const doings = risky.slice(0, MOST_BEDS_FIRST).map((bed) => `${bed.bed.name}: ${doWords(bed, reader)}`);
   const more = risky.length - doings.length;
-  return [`Do first: ${dayWords(first)}, ${list([...doings, ...(more > 0 ? [`${counted(more, 'more bed')}`] : [])])}.`];
+  const rest = more > 0 ? [`and ${counted(more, 'more bed')}`] : [];
+  return [`Do first, ${dayWords(first)}. ${[...doings, ...rest].join('; ')}.`];
 }
 
 const MOST_BEDS_FIRST = 3;
@@ -108,12 +112,12 @@ function doWords({ step, bed }: BedOutlook, reader: Reader): string {
   }
 }
 
-/** "Thu: low 8 °F. Long tunnel: tatsoi winterkill (odds 3 in 4); add a quilt from the shed over the low tunnel." */
+/** "Thu 8 °F. Long tunnel, tatsoi: winterkill, odds 3 in 4. Add a quilt from the shed over the low tunnel. 2 more beds at risk." */
 function nightLine(night: WeekNight, reader: Reader): string {
   const { named, outlook } = night;
   const { lowC, cloudFraction } = outlook.weather.summary;
   const day = weekdayName(named.span.sunset, outlook.garden.timeZone).slice(0, 3);
-  const start = `${day}: low ${temperature(lowC, reader.units)}`;
+  const start = `${day} ${temperature(lowC, reader.units)}`;
   const [worst] = outlook.beds;
   if (worst === undefined) return `${start}, ${skyWord(cloudFraction)}.`;
   if (isFrostless(outlook)) return `${start}. No frost at any leaf; nothing to do.`;
@@ -123,8 +127,8 @@ function nightLine(night: WeekNight, reader: Reader): string {
     return `${start}. ${nearest}; ${shut ? 'shut' : 'nothing to do'}.`;
   }
   const others = outlook.beds.filter(({ verdict }) => verdict.worst.verdict !== 'holds').length - 1;
-  const more = others > 0 ? ` (and ${counted(others, 'more bed')})` : '';
-  return `${start}. ${worst.bed.name}: ${verdictPhrase(worst.verdict.worst, reader)}; ${doWords(worst, reader)}${more}.`;
+  const more = others > 0 ? ` ${counted(others, 'more bed')} at risk.` : '';
+  return `${start}. ${bedWords(worst, reader)}. ${capitalised(doWords(worst, reader))}.${more}`;
 }
 
 /** When the cold is over, as far as the forecast goes; and the coldest night where it is not the worst. */
