@@ -13,7 +13,7 @@ import { nightHarms } from '../outlook/night-harms.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import type { Reply, Section } from '../talk/reply.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
-import { hardeningLines } from './hardening-words.ts';
+import { assumedHardeningLines, hardeningLines } from './hardening-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
 import { learnedLines } from './learned-words.ts';
 import { isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
@@ -57,12 +57,18 @@ export function outlookReply(telling: OutlookTelling): Reply {
   };
 }
 
-/** How hard the plants are taken to be. */
+/** How hard the plants are known or taken to be, and what the other end of what was assumed would mean. */
 export function hardeningOf({ beds }: NightOutlook, reader: Reader): string[] {
-  return hardeningLines(
-    beds.flatMap(({ bed }) => bed.plantings),
-    reader,
-  );
+  return [
+    ...hardeningLines(
+      beds.flatMap(({ bed }) => bed.plantings),
+      reader,
+    ),
+    ...assumedHardeningLines(
+      beds.flatMap(({ bed, verdict }) => verdict.plantings.map((planting) => ({ bedName: bed.name, planting }))),
+      reader,
+    ),
+  ];
 }
 
 /** How many beds are at risk, and by when to act. */

@@ -7,10 +7,10 @@ import type { BedOutlook } from '../outlook/night-outlook.ts';
 import { coldestNight, isRiskyNight, type WeekNight, type WeekOutlook, worstNight } from '../outlook/week-outlook.ts';
 import type { Reply, Section } from '../talk/reply.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
-import { layingWords, skyWord } from './night-words.ts';
+import { bedCropWords, layingWords, skyWord } from './night-words.ts';
 import { cautionsOf, hardeningOf, isCovered, isFrostless, officialSection } from './outlook-reply.ts';
 import { capitalised, counted, list } from './phrases.ts';
-import { cropWord, type Reader } from './reader.ts';
+import type { Reader } from './reader.ts';
 
 export interface WeekTelling {
   readonly week: WeekOutlook;
@@ -73,8 +73,7 @@ function lowWords({ outlook, nightsAhead }: WeekNight, reader: Reader): string {
 /** "Long tunnel, kale: winterkill, odds 3 in 4"; a bed named after its crop is not told twice. */
 function bedWords({ bed, verdict }: BedOutlook, reader: Reader): string {
   const { planting, verdict: word, odds } = verdict.worst;
-  const crop = cropWord(planting.crop, reader);
-  const where = bed.name.toLowerCase().includes(crop.toLowerCase()) ? bed.name : `${bed.name}, ${crop}`;
+  const where = bedCropWords(bed.name, planting.crop, reader);
   const chance = word === 'winterkill' ? odds.winterkill : odds.leafBurn + odds.winterkill;
   return `${where}: ${word}, odds ${spokenOdds(chance)}`;
 }

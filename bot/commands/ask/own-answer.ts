@@ -83,6 +83,11 @@ function ownWeek(
   return ownWeekReply({ ...wish, ...which }, storeOf(services), services.forecasts);
 }
 
+function hardeningSaid({ hardened, followedIndex }: Plot['state']) {
+  const hardeningIndex = hardened === undefined ? followedIndex : Number(hardened);
+  return hardeningIndex === undefined ? {} : { hardeningIndex };
+}
+
 function bedAsSaid({ crop, covers, state, bedName }: Plot, reader: Reader): GardenBed {
   const crops = capitalised(cropWord(crop, reader));
   return {
@@ -92,7 +97,7 @@ function bedAsSaid({ crop, covers, state, bedName }: Plot, reader: Reader): Gard
       {
         cropId: crop.id,
         stage: state.stage === 'seedling' ? 'just-set-out' : 'grown',
-        ...(state.hardened !== undefined && { hardeningIndex: Number(state.hardened) }),
+        ...hardeningSaid(state),
       },
     ],
   };
