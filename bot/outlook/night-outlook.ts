@@ -7,10 +7,10 @@ import {
   type Canopy,
   COVERS,
   type CoverKey,
+  type Crop,
   cropById,
   type DayBehind,
   exposedSite,
-  type HardeningFacts,
   hardinessLearned,
   harmFraction,
   learnedNight,
@@ -257,15 +257,13 @@ function staysOpenToRain(covers: readonly CoverKey[]): boolean {
 export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean, past?: BedInPast): Planting[] {
   const crop = cropById(planting.cropId);
   if (crop === undefined) return [];
-  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, hardeningFacts(planting, past));
-  const isAssumed = basis === 'weather' || basis === 'season' || basis === 'assumed';
+  const { hardeningIndex, ...assumed } = stateOf(crop, planting, past);
   const learned = hardinessLearned(crop, hardeningIndex, planting.outcomes ?? []);
   return [
     {
       crop,
       hardeningIndex,
-      ...(isAssumed && { assumedFrom: basis }),
-      ...(otherwiseIndex !== undefined && { otherwiseIndex }),
+      ...assumed,
       circumstances: {
         nightsInARow: past?.frozenNights ?? 0,
         matureHead: crop.organ === 'head' && planting.stage === 'grown',
@@ -278,8 +276,19 @@ export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean, pas
 }
 
 /** What the grower said or the bot followed; else what the weather behind and the season have made of it. */
-function hardeningFacts({ hardeningIndex, stage }: GardenPlanting, past: BedInPast | undefined): HardeningFacts {
-  if (hardeningIndex !== undefined) return { followedIndex: hardeningIndex };
-  if (stage === 'just-set-out') return { said: 'grown-warm' };
-  return past === undefined ? {} : { there: past.hardening };
+function stateOf(
+  crop: Crop,
+  { hardeningIndex: known, stage }: GardenPlanting,
+  past: BedInPast | undefined,
+): Pick<Planting, 'hardeningIndex' | 'assumedFrom' | 'otherwiseIndex'> {
+  // Those of a shop or a windowsill are soft; who has hardened them off can say so.
+  if (known === undefined && crop.hardens && stage === 'just-set-out') {
+    return { hardeningIndex: 0, assumedFrom: 'set-out', otherwiseIndex: 1 };
+  }
+  const facts = known === undefined ? past && { there: past.hardening } : { followedIndex: known };
+  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, facts);
+  if (otherwiseIndex === undefined || basis === 'followed' || basis === 'said' || basis === 'no-matter') {
+    return { hardeningIndex };
+  }
+  return { hardeningIndex, assumedFrom: basis, otherwiseIndex };
 }

@@ -43,7 +43,12 @@ export interface JudgedPlanting {
 
 /** Beds of which the other end is told. */
 const MOST_OTHERWISE = 3;
-const BASES = { weather: 'the past week here', season: 'the season alone', assumed: 'the time of year' } as const;
+const BASES = {
+  weather: 'the past week here',
+  season: 'the season alone',
+  'set-out': 'their being just set out',
+  assumed: 'the time of year',
+} as const;
 
 /** "Hardening assumed from the past week here: kale half hardened. If they are not hardened: Long tunnel, kale: leaf burn." */
 export function assumedHardeningLines(all: readonly JudgedPlanting[], reader: Reader): string[] {

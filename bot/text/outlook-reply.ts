@@ -16,6 +16,7 @@ import { forecastLine, noteLines } from './forecast-words.ts';
 import { assumedHardeningLines, hardeningLines } from './hardening-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
 import { learnedLines } from './learned-words.ts';
+import { longColdLines } from './long-cold-words.ts';
 import { isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
 import { counted, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
@@ -41,6 +42,7 @@ export function outlookReply(telling: OutlookTelling): Reply {
     ...(isFrostless(outlook) ? [] : [shutSection(telling), fineSection(telling)]),
     {
       lines: [
+        ...longColdLines(outlook, reader),
         ...hardeningOf(outlook, reader),
         forecastLine(outlook.forecast, now),
         ...noteLines(outlook.weather.notes, reader),

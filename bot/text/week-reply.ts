@@ -7,6 +7,7 @@ import type { BedOutlook } from '../outlook/night-outlook.ts';
 import { coldestNight, isRiskyNight, type WeekNight, type WeekOutlook, worstNight } from '../outlook/week-outlook.ts';
 import type { Reply, Section } from '../talk/reply.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
+import { longColdLines } from './long-cold-words.ts';
 import { bedCropWords, layingWords, skyWord } from './night-words.ts';
 import { cautionsOf, hardeningOf, isCovered, isFrostless, officialSection } from './outlook-reply.ts';
 import { capitalised, counted, list } from './phrases.ts';
@@ -28,7 +29,14 @@ export function weekReply(telling: WeekTelling): Reply {
     officialSection(official, { timeZone: garden.timeZone, reader }),
     { lines: [...firstLine(telling), ...endLines(telling)] },
     { title: 'Night by night', lines: known.map((night) => nightLine(night, reader)) },
-    { lines: [...unknownLine(week), ...hardeningOf(worst.outlook, reader), forecastLine(forecast, now)] },
+    {
+      lines: [
+        ...longColdLines(worst.outlook, reader),
+        ...hardeningOf(worst.outlook, reader),
+        ...unknownLine(week),
+        forecastLine(forecast, now),
+      ],
+    },
     { lines: noteLines(worst.outlook.weather.notes, reader) },
   ];
   return {
@@ -43,13 +51,13 @@ export function weekReply(telling: WeekTelling): Reply {
 /** "3 of 7 nights are a risk. Worst: Thursday night, low about 8 °F (4 to 12). Kale bed: winterkill, odds 3 in 4." */
 function headline({ week, reader }: WeekTelling): string {
   const { known } = week;
-  const worst = worstNight(week);
+  const risky = known.filter(isRiskyNight).length;
+  const worst = risky > 0 ? worstNight(week) : coldestNight(week);
   const [bed] = worst.outlook.beds;
   const what = `${dayWords(worst)}, low about ${lowWords(worst, reader)}`;
   const nights = known.length === 1 ? 'the one night I can see' : `${known.length} nights`;
   if (bed === undefined)
     return `${dayWords(coldestNight(week))} is the coldest of ${nights}, low about ${lowWords(coldestNight(week), reader)}.`;
-  const risky = known.filter(isRiskyNight).length;
   if (risky > 0) {
     const verb = risky === 1 ? 'is' : 'are';
     return `${risky} of ${nights} ${verb} a risk. Worst: ${what}. ${bedWords(bed, reader)}.`;
@@ -132,19 +140,56 @@ function nightLine(night: WeekNight, reader: Reader): string {
 
 /** When the cold is over, as far as the forecast goes; and the coldest night where it is not the worst. */
 function endLines({ week, reader }: WeekTelling): string[] {
-  const { known } = week;
-  const last = known.at(-1);
-  const end = known.findLastIndex(isRiskyNight);
-  const after = known[end + 1];
   const coldest = coldestNight(week);
-  const worst = worstNight(week);
-  const lines =
-    coldest === worst ? [] : [`Coldest outside: ${dayWords(coldest)}, low about ${lowWords(coldest, reader)}.`];
-  if (end < 0 || last === undefined) return lines;
-  if (after === undefined)
-    return [...lines, `No end in sight: ${dayWords(last)} is still a risk, and I see no further.`];
-  const until = after === last ? '' : `, as far as ${dayWords(last)}`;
-  return [...lines, `It eases with ${dayWords(after)}: from then every bed holds as it lies${until}.`];
+  const worst = week.known.some(isRiskyNight) ? worstNight(week) : coldest;
+  const isTold = worst.outlook.weather.summary.lowC - coldest.outlook.weather.summary.lowC < SAME_LOW_K;
+  return [
+    ...(isTold ? [] : [`Coldest outside: ${dayWords(coldest)}, low about ${lowWords(coldest, reader)}.`]),
+    ...riskEndLine(week),
+    ...freezeEndLine(week, reader),
+    ...clearNightLine(week),
+  ];
+}
+
+const SAME_LOW_K = 0.5;
+
+/** When every bed holds again; a break between two cold spells is no end. */
+function riskEndLine({ known }: WeekOutlook): string[] {
+  const first = known.findIndex(isRiskyNight);
+  const end = known.findLastIndex(isRiskyNight);
+  if (end < 0) return [];
+  const pause = known.slice(first, end).filter((night) => !isRiskyNight(night));
+  const rest = pause.length === 0 ? '' : `A break ${list(pause.map(dayWords))}, then it is back: keep covers at hand. `;
+  const [after, ...later] = known.slice(end + 1);
+  const until = later.at(-1);
+  if (after === undefined) return [`${rest}No end in sight by ${dayWords(known[end] ?? known[0])}; I see no further.`];
+  return [
+    `${rest}It eases ${dayWords(after)}: then every bed holds${until === undefined ? '' : `, as far as ${dayWords(until)}`}.`,
+  ];
+}
+
+/** Where a clear sky still brings frost to the ground. [°C] */
+const GROUND_FROST_BELOW_C = 3;
+
+function freezeEndLine({ known }: WeekOutlook, reader: Reader): string[] {
+  const last = known.findLastIndex(({ outlook }) => outlook.weather.summary.lowC < 0);
+  const [end, next] = [known[last], known[last + 1]];
+  if (end === undefined || next === undefined) return [];
+  const lowC = next.outlook.weather.summary.lowC;
+  const still =
+    lowC < GROUND_FROST_BELOW_C
+      ? `; ${dayWords(next)}, ${temperature(lowC, reader.units)}, can still bring ground frost if it clears`
+      : '';
+  return [`Last night below freezing: ${dayWords(end)}${still}.`];
+}
+
+/** A night above freezing that frosts leaves all the same is not believed without a reason. */
+function clearNightLine({ known }: WeekOutlook): string[] {
+  const night = known.find((each) => isRiskyNight(each) && each.outlook.weather.summary.lowC > 0);
+  if (night === undefined) return [];
+  return [
+    `${capitalised(dayWords(night))} counts though it stays above freezing: under a clear, calm sky leaves get colder than the air.`,
+  ];
 }
 
 function unknownLine({ unknown, garden }: WeekOutlook): string[] {

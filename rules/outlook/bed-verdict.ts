@@ -11,7 +11,7 @@ export interface Planting {
   /** 0 grown warm … 1 fully hardened. */
   readonly hardeningIndex: number;
   /** What that rests on, where it was neither said nor followed. */
-  readonly assumedFrom?: 'weather' | 'season' | 'assumed';
+  readonly assumedFrom?: 'weather' | 'season' | 'set-out' | 'assumed';
   /** The other end of what the plants may be like, where the index was assumed. [0…1] */
   readonly otherwiseIndex?: number;
   /** What makes this planting hardier or more tender than the table. */
