@@ -10,7 +10,8 @@ import { TOKEN_REFUSED } from './chat/discord/startup.ts';
 import { runTerminal, TERMINAL_MEMBER } from './chat/terminal/terminal.ts';
 import { Allowance } from './commands/allowance.ts';
 import { BUTTONS, COMMANDS } from './commands/commands.ts';
-import { answer, answerPress } from './commands/dispatch.ts';
+import { answer } from './commands/dispatch.ts';
+import { shortAnswer, shortAnswerPress } from './commands/more.ts';
 import type { Services } from './commands/services.ts';
 import type { Config } from './config.ts';
 import { type DoorChoice, doorChoice, startLines } from './door-choice.ts';
@@ -134,7 +135,7 @@ async function atDiscord(
   closing.push(async () => api.close());
   const equipped = { ...services, poster: new DiscordPoster(api) };
   const desk = {
-    ...{ services: equipped, answer, answerPress },
+    ...{ services: equipped, answer: shortAnswer, answerPress: shortAnswerPress },
     ...{ commands: watch.commands(COMMANDS), buttons: watch.buttons(BUTTONS) },
   };
   const database = { name: 'the database', isThere: async () => services.store?.ping().then(() => true) };

@@ -1,7 +1,7 @@
 import { createInterface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
 import type { ButtonHandler, Command } from '../../commands/command.ts';
-import { answer, answerPress } from '../../commands/dispatch.ts';
+import { shortAnswer, shortAnswerPress } from '../../commands/more.ts';
 import type { Services } from '../../commands/services.ts';
 import { drawn } from '../../talk/plain-text.ts';
 import type { Reply } from '../../talk/reply.ts';
@@ -87,10 +87,10 @@ async function replyTo(text: string, offered: Reply['buttons'], door: TerminalDo
     now: door.services.clock.now(),
   };
   const pressed = offered?.find(({ label }) => label.toLowerCase() === text.toLowerCase());
-  if (pressed !== undefined) return answerPress({ ...asking, buttonId: pressed.id }, door.services, door.buttons);
+  if (pressed !== undefined) return shortAnswerPress({ ...asking, buttonId: pressed.id }, door.services, door.buttons);
   const typed = typedLine(text, door.commands);
   if (!typed.ok) return { headline: typed.problem, sections: [], private: true, refused: true };
-  return answer({ ...asking, ...typed.value }, door.services, door.commands);
+  return shortAnswer({ ...asking, ...typed.value }, door.services, door.commands);
 }
 
 function choices(buttons: Reply['buttons']): string {

@@ -6,10 +6,11 @@ import { PlainProblem } from '../../ground/errors.ts';
 import { learnedGarden } from '../../learning/learned-site.ts';
 import type { GardenBed } from '../../outlook/garden.ts';
 import { namedNight } from '../../outlook/named-night.ts';
-import { weekOutlook } from '../../outlook/week-outlook.ts';
+import { isRiskyNight, weekOutlook } from '../../outlook/week-outlook.ts';
 import type { Site } from '../../store/port/sites.ts';
 import type { Store } from '../../store/store.ts';
-import type { Reply } from '../../talk/reply.ts';
+import type { Reply, Section } from '../../talk/reply.ts';
+import { counted } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
 import { type WeekTelling, weekReply } from '../../text/week-reply.ts';
 import { NO_SERVICE } from './own-nights.ts';
@@ -73,20 +74,29 @@ export async function siteWeek(
 }
 
 function severalWeeks(weeks: readonly { outcome: PromiseSettledResult<WeekTelling>; name: string }[]): Reply {
-  const found = weeks.flatMap(({ outcome }) => (outcome.status === 'fulfilled' ? weekReply(outcome.value) : []));
+  const found = weeks.flatMap(({ outcome }) => (outcome.status === 'fulfilled' ? outcome.value : []));
+  const replies = found.map(weekReply);
+  const risky = found.filter(({ week }) => week.known.some(isRiskyNight)).length;
   return {
     headline:
       found.length === 0
         ? 'I could not work out the week for any of your sites.'
-        : found.map(({ headline }) => headline).join(' '),
-    sections: weeks.flatMap(({ outcome, name }) => {
-      if (outcome.status === 'fulfilled') return [{ title: name, lines: [] }, ...weekReply(outcome.value).sections];
-      if (outcome.reason instanceof PlainProblem) return [{ title: name, lines: [outcome.reason.message] }];
-      throw outcome.reason;
-    }),
-    cautions: [...new Set(found.flatMap(({ cautions }) => cautions ?? []))],
-    credits: [...new Map(found.flatMap(({ credits }) => credits ?? []).map((each) => [each.url, each])).values()],
+        : `${counted(found.length, 'site')}: ${risky === 0 ? 'none' : risky} with beds at risk this week.`,
+    sections: weeks.flatMap(({ outcome, name }) => siteSections(outcome, name)),
+    cautions: [...new Set(replies.flatMap(({ cautions }) => cautions ?? []))],
+    credits: [...new Map(replies.flatMap(({ credits }) => credits ?? []).map((each) => [each.url, each])).values()],
     private: true,
     refused: found.length === 0,
   };
+}
+
+/** Each site under its own name, its verdict first. */
+function siteSections(outcome: PromiseSettledResult<WeekTelling>, name: string): Section[] {
+  const title = (words: string) => ({ title: name, lines: [words.replace(`${name}: `, '')] });
+  if (outcome.status === 'fulfilled') {
+    const { headline, sections } = weekReply(outcome.value);
+    return [title(headline), ...sections];
+  }
+  if (outcome.reason instanceof PlainProblem) return [title(outcome.reason.message)];
+  throw outcome.reason;
 }
