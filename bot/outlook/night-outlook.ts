@@ -7,7 +7,9 @@ import {
   type Canopy,
   COVERS,
   type CoverKey,
+  type Crop,
   cropById,
+  type DayBehind,
   exposedSite,
   hardinessLearned,
   harmFraction,
@@ -26,6 +28,8 @@ import {
 import type { HourlyForecast } from '../forecast/forecast.ts';
 import { nightWeather } from '../weather/night.ts';
 import type { NightWeather } from '../weather/night-weather.ts';
+import { type BedInPast, bedInPast } from './bed-in-past.ts';
+import { daysBehind } from './days-behind.ts';
 import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
 import { SharedNights } from './shared-nights.ts';
 import { soilBehind } from './soil-behind.ts';
@@ -46,6 +50,7 @@ export interface BedOutlook {
   readonly bed: GardenBed;
   readonly verdict: BedVerdict;
   readonly step: Step;
+  readonly past: BedInPast;
 }
 
 /** Within it gardens may share what was worked out: ages of forecasts are told by the hour. */
@@ -120,6 +125,8 @@ export interface Bench {
   readonly heightDifferenceM: number | undefined;
   /** Days without sun, one after the other, up to now. */
   readonly sunlessDays: number;
+  /** Whole days outside before the night, the last one last. */
+  readonly daysBehind: readonly DayBehind[];
   soilUnder(covers: readonly CoverKey[]): SoilStart;
 }
 
@@ -141,6 +148,7 @@ export function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSp
         ? undefined
         : garden.elevationM - forecast.gridElevationM,
     sunlessDays: soil.sunlessDays,
+    daysBehind: daysBehind(weather.series, night.sunset),
     soilUnder: (covers) => soil.under(covers),
   };
 }
@@ -151,10 +159,13 @@ export function gardenSite(garden: Garden, elevationM: number): NightSite {
   return { ...exposedSite(garden.exposure, { ...garden, elevationM }), ...(horizonDeg && { horizonDeg }) };
 }
 
+const UNSOUND = 'a bed of the garden has covers that cannot lie so';
+
 /** A bed judged as it lies, and judged again under any other stack. */
 interface JudgedBed {
   readonly bed: GardenBed;
   readonly verdict: BedVerdict;
+  readonly past: BedInPast;
   verdictUnder(keys: readonly CoverKey[]): BedVerdict | undefined;
 }
 
@@ -164,14 +175,17 @@ function judgedBed(
   nightOf: (keys: readonly CoverKey[]) => BedNight | undefined,
 ): JudgedBed {
   const wet = staysOpenToRain(bed.covers) && (bench.weather.summary.rainBeforeFreezeMm ?? 0) >= WETTING_RAIN_MM;
-  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet));
+  const asItLies = nightOf(bed.covers);
+  if (asItLies === undefined) throw new RangeError(UNSOUND);
+  const past = bedInPast(bed.covers, asItLies, bench);
+  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet, past));
   const verdictUnder = (keys: readonly CoverKey[]) => {
-    const night = nightOf(keys);
+    const night = keys === bed.covers ? asItLies : nightOf(keys);
     return night && bedVerdict(plantings, keys, night, bench.weather.summary.wind10MPerS);
   };
   const verdict = verdictUnder(bed.covers);
-  if (verdict === undefined) throw new RangeError('a bed of the garden has covers that cannot lie so');
-  return { bed, verdict, verdictUnder };
+  if (verdict === undefined) throw new RangeError(UNSOUND);
+  return { bed, verdict, past, verdictUnder };
 }
 
 /** A cover from the shed serves one bed only: first the beds that it brings through, in order of urgency, then the others. */
@@ -186,7 +200,12 @@ function withSteps(judged: readonly JudgedBed[], shed: readonly CoverKey[]): Bed
   };
   for (const each of judged) settle(each, true);
   for (const each of judged) if (!steps.has(each)) settle(each, false);
-  return judged.map((each) => ({ bed: each.bed, verdict: each.verdict, step: steps.get(each) ?? { kind: 'nothing' } }));
+  return judged.map((each) => ({
+    bed: each.bed,
+    verdict: each.verdict,
+    past: each.past,
+    step: steps.get(each) ?? { kind: 'nothing' },
+  }));
 }
 
 /** A bed's night under a stack; undefined where the covers cannot lie so. */
@@ -235,22 +254,18 @@ function staysOpenToRain(covers: readonly CoverKey[]): boolean {
 }
 
 /** What grows there and how hard it is; nothing where the table does not know the crop. */
-export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Planting[] {
+export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean, past?: BedInPast): Planting[] {
   const crop = cropById(planting.cropId);
   if (crop === undefined) return [];
-  const facts =
-    planting.hardeningIndex === undefined
-      ? planting.stage === 'just-set-out'
-        ? ({ said: 'grown-warm' } as const)
-        : {}
-      : { followedIndex: planting.hardeningIndex };
-  const { hardeningIndex } = assumedHardening(crop, facts);
+  const { hardeningIndex, ...assumed } = stateOf(crop, planting, past);
   const learned = hardinessLearned(crop, hardeningIndex, planting.outcomes ?? []);
   return [
     {
       crop,
       hardeningIndex,
+      ...assumed,
       circumstances: {
+        nightsInARow: past?.frozenNights ?? 0,
         matureHead: crop.organ === 'head' && planting.stage === 'grown',
         smallRosette: crop.organ === 'leaf' && planting.stage === 'just-set-out' && hardeningIndex > 0,
         wetThenFrozen,
@@ -258,4 +273,22 @@ export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Pl
       ...(learned && { learned }),
     },
   ];
+}
+
+/** What the grower said or the bot followed; else what the weather behind and the season have made of it. */
+function stateOf(
+  crop: Crop,
+  { hardeningIndex: known, stage }: GardenPlanting,
+  past: BedInPast | undefined,
+): Pick<Planting, 'hardeningIndex' | 'assumedFrom' | 'otherwiseIndex'> {
+  // Those of a shop or a windowsill are soft; who has hardened them off can say so.
+  if (known === undefined && crop.hardens && stage === 'just-set-out') {
+    return { hardeningIndex: 0, assumedFrom: 'set-out', otherwiseIndex: 1 };
+  }
+  const facts = known === undefined ? past && { there: past.hardening } : { followedIndex: known };
+  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, facts);
+  if (otherwiseIndex === undefined || basis === 'followed' || basis === 'said' || basis === 'no-matter') {
+    return { hardeningIndex };
+  }
+  return { hardeningIndex, assumedFrom: basis, otherwiseIndex };
 }

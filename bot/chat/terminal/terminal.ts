@@ -1,8 +1,9 @@
 import { type CompleterResult, createInterface, type ReadLineOptions } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
 import type { ButtonHandler, Command } from '../../commands/command.ts';
-import { answer, answerPress, refusal } from '../../commands/dispatch.ts';
+import { refusal } from '../../commands/dispatch.ts';
 import { readerFor } from '../../commands/kept-for.ts';
+import { shortAnswer, shortAnswerPress } from '../../commands/more.ts';
 import type { Services } from '../../commands/services.ts';
 import { PlainProblem } from '../../ground/errors.ts';
 import { drawn } from '../../talk/plain-text.ts';
@@ -143,13 +144,13 @@ async function replyOn(
 async function replyTo(text: string, offered: Reply['buttons'], door: TerminalDoor): Promise<Reply> {
   const asker = asking(door);
   const pressed = offered?.find(({ label }) => label.toLowerCase() === text.toLowerCase());
-  if (pressed !== undefined) return answerPress({ ...asker, buttonId: pressed.id }, door.services, door.buttons);
+  if (pressed !== undefined) return shortAnswerPress({ ...asker, buttonId: pressed.id }, door.services, door.buttons);
   if (text.toLowerCase() === 'sample' && door.services.sample !== undefined) {
-    return door.services.sample(await readerFor(asker, door.services));
+    return door.services.sample(await readerFor(asker, door.services), 'tonight');
   }
   const typed = typedLine(text, door.commands);
   if (!typed.ok) return refusal(typed.problem);
-  return answer({ ...asker, ...typed.value }, door.services, door.commands);
+  return shortAnswer({ ...asker, ...typed.value }, door.services, door.commands);
 }
 
 function choices(buttons: Reply['buttons']): string {

@@ -2,8 +2,10 @@ import {
   type BedAsLaid,
   type BedNight,
   bedNight,
+  type CoverKey,
   type Crop,
   type CropId,
+  type HardeningThere,
   type HardinessBelief,
   hardinessLearned,
   type NightSite,
@@ -28,6 +30,8 @@ export interface AskedNight {
   readonly words?: string;
   /** How crops came through earlier nights there and in the club's gardens; absent where no own bed is meant. */
   readonly outcomes?: ReadonlyMap<CropId, readonly SeenOutcome[]>;
+  /** How hard the weather behind has made plants under covers there; absent where no place is known. */
+  readonly hardeningUnder?: (covers: readonly CoverKey[], night: BedNight) => HardeningThere;
   under(bed: BedAsLaid): BedNight | UnsoundOrder;
 }
 

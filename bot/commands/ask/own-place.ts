@@ -3,6 +3,7 @@ import { PlainProblem } from '../../ground/errors.ts';
 import { temperature, windSpeed } from '../../ground/units.ts';
 import type { When } from '../../language/understood.ts';
 import { laidOn, learnedSite } from '../../learning/learned-site.ts';
+import { bedInPast } from '../../outlook/bed-in-past.ts';
 import { type NamedNight, type NightName, namedNight } from '../../outlook/named-night.ts';
 import { benchOf } from '../../outlook/night-outlook.ts';
 import { type LearnedSite, storedGarden } from '../../outlook/stored-garden.ts';
@@ -99,6 +100,7 @@ export async function forecastNight(
       windMPerS: summary.wind10MPerS,
       words: named.words,
       under: eachOnce(under),
+      hardeningUnder: (covers, computed) => bedInPast(covers, computed, bench).hardening,
       ...(taught && { outcomes: taught.outcomes }),
     },
     section: {

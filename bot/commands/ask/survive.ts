@@ -9,7 +9,7 @@ import { cropWord, type Reader } from '../../text/reader.ts';
 import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { type AskedNight, hardinessThere } from './asked-night.ts';
-import { assumedLines, isGrownCold, stateWords } from './assumed.ts';
+import { assumedLines, stateWords } from './assumed.ts';
 import type { Judged } from './judged.ts';
 import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
@@ -102,7 +102,7 @@ function marginLine(one: Judged, understood: Understood, night: AskedNight, read
 }
 
 function stepOf(one: Judged, night: AskedNight): Step {
-  const hardeningIndex = isGrownCold(one) ? 1 : 0;
+  const { hardeningIndex } = one;
   const learned = hardinessThere(night, one.crop, hardeningIndex);
   const verdictUnder = (keys: readonly CoverKey[]) => {
     const bed = night.under({ covers: keys });
