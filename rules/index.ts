@@ -1,3 +1,4 @@
+export * from './advice/advice.ts';
 export * from './air/humidity.ts';
 export * from './air/pressure.ts';
 export type { BedState } from './balance/bed-state.ts';
@@ -34,6 +35,8 @@ export { MS_PER_DAY, MS_PER_H, MS_PER_MIN, MS_PER_S } from './durations.ts';
 export * from './hardening/assumed-hardening.ts';
 export * from './hardening/hardening-index.ts';
 export * from './hardening/tolerance-at.ts';
+export * from './harvest/harvest-choice.ts';
+export * from './harvest/harvest-table.ts';
 export * from './learning/bed-history.ts';
 export * from './learning/bed-learning.ts';
 export * from './learning/book-spread.ts';

@@ -1,4 +1,5 @@
 import { type UnitSystem, unitSystemOf } from '../ground/units.ts';
+import { readAdvice } from './advice.ts';
 import { readBeds } from './beds.ts';
 import { cautionTopics, isCautionQuestion } from './caution-topics.ts';
 import { type CoversRead, readCovers } from './covers.ts';
@@ -8,6 +9,7 @@ import { cuesOf, type Facts, namesPlant } from './facts.ts';
 import { continued, continues } from './follow-up.ts';
 import { intentOf } from './intent-rules.ts';
 import { asksOfSeveralNights } from './intents-of-outlook.ts';
+import { isBeforeNight } from './intents-of-season.ts';
 import { missingFrom } from './missing.ts';
 import { isOtherTongue } from './other-tongue.ts';
 import { readPlantState } from './plant-state.ts';
@@ -105,6 +107,7 @@ function readAll(spans: readonly Span[], context: Context): Read {
     hasBed: beds.numbers.length > 0 || beds.named.length > 0,
     when: readWhen(spans),
     asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
+    advice: readAdvice({ spans, hasLow: low.temperature !== undefined, when: readWhen(spans) }),
   };
   return { spans, facts, crops, covers, low, beds, topics };
 }
@@ -134,7 +137,7 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
   const sky = readSky(spans);
-  const isCaution = asked === 'caution';
+  const isCaution = asked === 'caution' || asked === 'advice';
   const mine = beds.mine || (!namesPlant(facts) && OF_OWN_BEDS.has(asked) && namesOwn(spans));
   return {
     intent: asked,
@@ -148,6 +151,8 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
     ...(sky && { sky }),
     beds: { ...beds, mine },
     cautionTopics: topics,
+    ...(ADVISED.has(asked) && facts.advice && { advice: facts.advice }),
+    ...(asked === 'pick' && isBeforeNight(facts) && { beforeNight: true }),
     choices: crops.choices,
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
     ...(isCaution ? { unknownCovers: [] } : problem && { problem }),
@@ -196,6 +201,9 @@ const OF_A_PLANT: ReadonlySet<Intent> = new Set<Intent>([
   'season',
   'compare-covers',
 ]);
+
+/** What a piece of advice can answer. */
+const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close']);
 
 /** A question about nothing but plants outside the table gets no verdict. */
 function namedUnknown(slots: Understood): Understood {

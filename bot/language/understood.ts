@@ -1,4 +1,4 @@
-import type { CautionKey, CoverKey, WallKey } from '../../rules/index.ts';
+import type { AdviceKey, CautionKey, CoverKey, WallKey } from '../../rules/index.ts';
 
 /** What a question can be about. */
 export const INTENTS = [
@@ -14,6 +14,8 @@ export const INTENTS = [
   'pick',
   'season',
   'caution',
+  /** What no night's figures answer: "the fleece is frozen to my lettuce". */
+  'advice',
   'unknown-crop',
   'decline',
 ] as const;
@@ -137,6 +139,10 @@ export interface Understood {
   readonly sky?: SaidSky;
   readonly beds: SaidBeds;
   readonly cautionTopics: readonly CautionKey[];
+  /** Which advice answers it best, where no place is known. */
+  readonly advice?: AdviceKey;
+  /** Of `pick`: whether to pick before a night to come, not when to pick after one. */
+  readonly beforeNight?: boolean;
   /** Crop ids to choose from when `missing` is `crop-choice`. */
   readonly choices: readonly string[];
   readonly assumptions: readonly Assumption[];

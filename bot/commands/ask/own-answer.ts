@@ -25,8 +25,9 @@ const OF_A_NIGHT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-
 export function needsOwnPlace(understood: Understood, own: OwnPlace): boolean {
   const { intent, lowC, problem, missing } = understood;
   if (problem !== undefined || missing !== undefined) return false;
-  if (OF_A_NIGHT.has(intent) && lowC === undefined) return true;
-  return (OF_A_NIGHT.has(intent) || intent === 'how-cold') && isOfOwnBeds(understood, own.beds);
+  const isOfNight = OF_A_NIGHT.has(intent) || understood.beforeNight === true;
+  if (isOfNight && lowC === undefined) return true;
+  return (isOfNight || intent === 'how-cold') && isOfOwnBeds(understood, own.beds);
 }
 
 /** A bed is named, or "my kale" is meant under what lies over it. */
@@ -72,7 +73,10 @@ function bedsOfOutlook(
   const named = bedsNamed(understood, beds);
   if (crops.length === 0) {
     const asksOfBeds =
-      intent === 'outlook' || understood.beds.mine || (intent === 'which-crops' && covers === undefined);
+      intent === 'outlook' ||
+      intent === 'pick' ||
+      understood.beds.mine ||
+      (intent === 'which-crops' && covers === undefined);
     return named ?? (asksOfBeds ? beds : undefined);
   }
   const inBeds = new Set(plots.map(({ bedName }) => bedName));

@@ -1,4 +1,4 @@
-import { bedVerdict, type CautionKey, type CoverKey, cautionsFor, type Step, stepFor } from '../../../rules/index.ts';
+import { type CautionKey, cautionsFor } from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
@@ -8,11 +8,12 @@ import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
-import { type AskedNight, hardinessThere } from './asked-night.ts';
-import { assumedLines, isGrownCold, stateWords } from './assumed.ts';
+import type { AskedNight } from './asked-night.ts';
+import { assumedLines, stateWords } from './assumed.ts';
 import type { Judged } from './judged.ts';
 import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
+import { stepOf } from './steps.ts';
 
 /** "Will my spinach survive 14 °F under a blanket?": each crop under each stack named, the verdict first. */
 export function surviveAnswer(
@@ -99,19 +100,6 @@ function marginLine(one: Judged, understood: Understood, night: AskedNight, read
   return step.holds
     ? `To make it hold: ${what} (low about ${low}).`
     : `It helps, but not enough: ${what} (low about ${low}). Pick what is ready.`;
-}
-
-function stepOf(one: Judged, night: AskedNight): Step {
-  const hardeningIndex = isGrownCold(one) ? 1 : 0;
-  const learned = hardinessThere(night, one.crop, hardeningIndex);
-  const verdictUnder = (keys: readonly CoverKey[]) => {
-    const bed = night.under({ covers: keys });
-    return bed.kind === 'unsound'
-      ? undefined
-      : bedVerdict([{ crop: one.crop, hardeningIndex, ...(learned && { learned }) }], keys, bed, night.windMPerS);
-  };
-  const now = verdictUnder(one.covers);
-  return now === undefined ? { kind: 'nothing' } : stepFor(now, [], verdictUnder);
 }
 
 function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
