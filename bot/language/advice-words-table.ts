@@ -8,7 +8,7 @@ export interface AdviceWords {
 }
 
 const FROSTED =
-  'frosted, got frosted, frost bitten, frostbitten, froze, frozen, got hit, hit by frost, hit by a frost, nipped, touched by frost, frost damaged, frost damage, blackened, black, after the frost, after a frost, after frost, after the freeze, after a freeze, frost last night, freeze last night, frosty';
+  'after a hard freeze, after a hard frost, hard freeze, frosted, got frosted, frost bitten, frostbitten, froze, frozen, got hit, hit by frost, hit by a frost, nipped, touched by frost, frost damaged, frost damage, blackened, black, after the frost, after a frost, after frost, after the freeze, after a freeze, frost last night, freeze last night, frosty';
 const WHAT_NOW =
   'what now, now what, what do, what should, what can, do i, should i, can i, will they, will it, is it, are they, are the, is the, dead, recover, save*, rescue, salvage, ruined, come back, eat, eaten, edible, safe, use, usable, still good, any good, ok, okay, ripen, pick, pull, lost, done, finished, cut, trim, keep, store, throw, help, gone, goner*';
 const FABRIC = 'row cover*, fleece, fabric, cover*, sheet*, blanket*, cloth, tarp*, burlap, remay, agribon';

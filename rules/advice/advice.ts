@@ -116,9 +116,9 @@ export const ADVICE: Readonly<Record<AdviceKey, Advice>> = {
     source: 'common-practice',
   },
   'eat-frosted': {
-    headline: 'Yes, if it is firm and fresh after the thaw: frost itself makes no vegetable poisonous but these two.',
+    headline: 'Yes, if it is firm and fresh after the thaw: but never limp rhubarb or frozen potatoes.',
     lines: [
-      'Not: rhubarb stalks that went limp, and potatoes that froze or turned green.',
+      'Frost makes nothing else poisonous; kale, sprouts, leeks, carrots and parsnips are sweeter for it.',
       'Eat frosted leaves and fruit soon: burst cells spoil within a day or two. What is slimy, leaks or smells goes on the compost.',
       'Frosted tomatoes and beans are not for canning.',
     ],

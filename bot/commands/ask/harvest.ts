@@ -1,4 +1,12 @@
-import { CROPS, type Crop, HARVESTS, type HarvestChoice, harvestChoice, harvestKind } from '../../../rules/index.ts';
+import {
+  CROPS,
+  type Crop,
+  HARVESTS,
+  type HarvestChoice,
+  type HarvestKind,
+  harvestChoice,
+  harvestKind,
+} from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
@@ -16,7 +24,7 @@ import { refused } from './refused.ts';
 import { stepOf } from './steps.ts';
 
 /** Crops told by name in each group; the rest is counted. */
-const MOST_NAMED = 10;
+const MOST_NAMED = 8;
 
 /** One crop, what the night does to it and what to do before. */
 interface Choice {
@@ -63,7 +71,7 @@ function headline({ one, choice, step }: Choice, night: AskedNight, reader: Read
     case 'pick':
       return `${name}: pick today, before dark.`;
     case 'cover':
-      return `${name}: cover it${step.kind === 'add' ? ` (${layingWords(step.keys, step.added, reader)})` : ''}, or pick what is ready.`;
+      return `${name}: ${step.kind === 'add' ? layingWords(step.keys, step.added, reader) : 'cover it'}, or pick what is ready.`;
     case 'leave':
       return `${name}: leave it, it holds ${underWords(one.covers, reader)}.`;
   }
@@ -115,6 +123,13 @@ function shortLine(choice: Choice, reader: Reader): string {
   return `${whose}${capitalised(cropWord(one.crop, reader))}: ${deed} (${one.verdict.verdict} ${underWords(one.covers, reader)}, low about ${low}).${cover}`;
 }
 
+/** Tender kinds, the fruit that most people grow first. */
+const TENDER_ORDER: readonly HarvestKind[] = ['tender-fruit', 'hard-squash', 'tender-leaf'];
+
+function byKind(one: Judged, other: Judged): number {
+  return TENDER_ORDER.indexOf(harvestKind(one.crop)) - TENDER_ORDER.indexOf(harvestKind(other.crop));
+}
+
 /** No crop named: the crops of the table by what a grower does before such a night. */
 function wholeGarden(understood: Understood, context: AskContext, night: AskedNight): Answered {
   const { reader } = context;
@@ -124,11 +139,11 @@ function wholeGarden(understood: Understood, context: AskContext, night: AskedNi
   const unsound = all.find((one) => 'problem' in one);
   if (unsound !== undefined && 'problem' in unsound) return refused(understood, orderSentence(unsound, reader));
   const sound = all.filter((one): one is Judged => !('problem' in one));
-  const isTender = ({ crop }: Judged) => !crop.hardens && crop.judgedBy === 'leaf' && crop.organ === 'leaf';
+  const isTender = ({ crop }: Judged) => TENDER_ORDER.includes(harvestKind(crop));
   const dies = sound.filter(({ verdict }) => verdict.verdict !== 'holds');
   const holds = sound.filter(({ verdict }) => verdict.verdict === 'holds');
   const sections = [
-    group('Pick today, before dark', 'All fruit of tender crops:', dies.filter(isTender), reader),
+    group('Pick today, before dark', 'All fruit of tender crops:', dies.filter(isTender).toSorted(byKind), reader),
     group(
       'Cover tonight, or pick what is ready',
       '',
