@@ -14,6 +14,7 @@ export * from './covers/cover-table.ts';
 export * from './covers/cover-words.ts';
 export * from './covers/frame.ts';
 export * from './covers/further-covers.ts';
+export * from './covers/snow-over-plants.ts';
 export * from './crops/closing-check.ts';
 export * from './crops/crop.ts';
 export * from './crops/crop-name.ts';

@@ -15,6 +15,7 @@ import { harvestAnswer } from './harvest.ts';
 import { howColdAnswer } from './how-cold.ts';
 import { type Plot, plotsAsked } from './plots.ts';
 import { refused } from './refused.ts';
+import { snowOnCoverAnswer } from './snow-on-cover.ts';
 import { surviveAnswer } from './survive.ts';
 import { saidTemperature, understoodLine } from './understood-line.ts';
 import { whatCoverAnswer } from './what-cover.ts';
@@ -42,7 +43,8 @@ function strangerLines({ intent, unknownCrops }: Understood): readonly string[] 
 }
 
 function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
-  if (understood.intent === 'caution') return cautionAnswer(understood);
+  if (understood.intent === 'caution')
+    return snowOnCoverAnswer(understood, context.reader) ?? cautionAnswer(understood);
   if (understood.advice && understood.lowC === undefined) return adviceAnswer(understood, understood.advice);
   if (understood.intent === 'decline') return declinedAnswer(understood);
   const problem = problemAnswer(understood, context);

@@ -8,7 +8,7 @@ import type { Services } from '../services.ts';
 import { ownNightsReply } from '../tonight/own-nights.ts';
 import { answerQuestion } from './answer-question.ts';
 import { withCautions } from './answered.ts';
-import { type AskedNight, statedNight } from './asked-night.ts';
+import { type AskedNight, saidLaid, statedNight } from './asked-night.ts';
 import { forecastNight, nightName, type OwnPlace, taughtBed } from './own-place.ts';
 import { bedsGrowing, bedsNamed, ownPlots, type Plot } from './plots.ts';
 
@@ -45,9 +45,9 @@ function saysCovers({ covers, options }: Understood): boolean {
 /** A question that hangs on the member's own place: answered from its forecast and beds, for the member alone. */
 export async function ownAnswer(question: OwnQuestion, services: Services): Promise<Reply> {
   const { understood, own, reader, now } = question;
-  const { lowC, intent, when, sky } = understood;
+  const { lowC, intent, when } = understood;
   const plots = ownPlots(understood, own.beds);
-  if (lowC !== undefined) return { ...replyOn(question, plots, statedNight(lowC, sky, now)), private: true };
+  if (lowC !== undefined) return { ...replyOn(question, plots, statedNight(lowC, understood, now)), private: true };
   if (intent === 'how-cold') return { ...replyOn(question, plots, undefined), private: true };
   const beds = bedsOfOutlook(understood, own.beds, plots);
   if (beds !== undefined) {
@@ -57,7 +57,10 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
   }
   const bed = own.beds.find(({ name }) => plots.some(({ bedName }) => bedName === name));
   const taught = bed && (await taughtBed(own, bed, storeOf(services), now));
-  const { night, section, credits } = await forecastNight({ site: own.site, when, reader, now, taught }, services);
+  const { night, section, credits } = await forecastNight(
+    { site: own.site, when, reader, now, taught, laid: saidLaid(understood) },
+    services,
+  );
   const reply = replyOn(question, plots, night);
   const [verdict, ...rest] = reply.sections;
   return { ...reply, sections: [...(verdict ? [verdict] : []), section, ...rest], credits, private: true };

@@ -13,6 +13,7 @@ import { assumedLines, stateWords } from './assumed.ts';
 import type { Judged } from './judged.ts';
 import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
+import { snowLines } from './snow-lines.ts';
 import { stepOf } from './steps.ts';
 
 /** "Will my spinach survive 14 °F under a blanket?": each crop under each stack named, the verdict first. */
@@ -69,7 +70,13 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
   const more = marginLine(one, understood, night, reader);
   return [
     { lines },
-    { lines: [...(more === undefined ? [] : [more]), ...assumedLines([one], understood, night, reader)] },
+    {
+      lines: [
+        ...(more === undefined ? [] : [more]),
+        ...snowLines(one, understood, night, reader),
+        ...assumedLines([one], understood, night, reader),
+      ],
+    },
   ];
 }
 
@@ -103,10 +110,19 @@ function marginLine(one: Judged, understood: Understood, night: AskedNight, read
 }
 
 function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
+  const gust = understood.sky?.gustMPerS ?? gustOf(understood.sky?.windMPerS);
   return cautionsFor({
     covers: all.flatMap(({ covers }) => covers),
     foodSafety: all.flatMap(({ crop }) => crop.cautions).filter((key) => key === 'rhubarb' || key === 'potato'),
     freezes: all.some(({ night }) => night.frozenFraction > 0),
+    ...(gust !== undefined && { gustMPerS: gust }),
     snow: understood.sky?.snow === true || all.some(({ covers }) => covers.includes('snow')),
   });
+}
+
+/** Gusts reach half as much again as the mean wind over open ground (judgement). */
+const GUST_RATIO = 1.5;
+
+function gustOf(windMPerS: number | undefined): number | undefined {
+  return windMPerS === undefined ? undefined : GUST_RATIO * windMPerS;
 }
