@@ -95,8 +95,8 @@ export function answerText(question: string, asked: AskedText): Answered {
 }
 
 function answerUnderstood(understood: Understood, reader: Reader, now: Date): Answered {
-  const { lowC, sky } = understood;
+  const { lowC } = understood;
   const inReach = lowC !== undefined && lowC >= COLDEST_ASKED_C && lowC <= WARMEST_ASKED_C;
-  const night = inReach ? statedNight(lowC, sky, now) : undefined;
+  const night = inReach ? statedNight(lowC, understood, now) : undefined;
   return answerQuestion(understood, cropVocabulary(), { reader, now, night });
 }
