@@ -4,8 +4,8 @@ import {
   bedNight,
   type Crop,
   type CropId,
-  type HardinessBelief,
   hardinessLearned,
+  type LearnedHardiness,
   type NightSite,
   OPEN_GREENS,
   type OrdinaryNight,
@@ -36,7 +36,7 @@ export function hardinessThere(
   { outcomes }: Pick<AskedNight, 'outcomes'>,
   crop: Crop,
   hardeningIndex: number,
-): HardinessBelief | undefined {
+): LearnedHardiness | undefined {
   return hardinessLearned(crop, hardeningIndex, outcomes?.get(crop.id) ?? []);
 }
 

@@ -2,6 +2,7 @@ import { bedVerdict, type CautionKey, type CoverKey, cautionsFor, type Step, ste
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
+import { othersLine } from '../../text/learned-words.ts';
 import { layingWords } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { capitalised, saidBack } from '../../text/phrases.ts';
@@ -68,7 +69,13 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
   const more = marginLine(one, understood, night, reader);
   return [
     { lines },
-    { lines: [...(more === undefined ? [] : [more]), ...assumedLines([one], understood, night, reader)] },
+    {
+      lines: [
+        ...(more === undefined ? [] : [more]),
+        ...assumedLines([one], understood, night, reader),
+        ...othersLines([one], night, reader),
+      ],
+    },
   ];
 }
 
@@ -84,7 +91,16 @@ function manyInShort(all: readonly Judged[], { understood, context, night }: Tel
       whose === '' || one.verdict.verdict === 'holds' ? undefined : marginLine(one, understood, night, reader);
     return more === undefined ? [row] : [row, more];
   });
-  return [{ lines: rows }, { lines: assumedLines(all, understood, night, reader) }];
+  const assumed = assumedLines(all, understood, night, reader);
+  return [{ lines: rows }, { lines: [...assumed, ...othersLines(all, night, reader)] }];
+}
+
+/** What others of the club saw, where it moved a verdict. */
+function othersLines(all: readonly Judged[], night: AskedNight, reader: Reader): string[] {
+  const lines = all.map((one) =>
+    othersLine(one.crop, hardinessThere(night, one.crop, isGrownCold(one) ? 1 : 0), reader),
+  );
+  return [...new Set(lines)].filter((line) => line !== undefined);
 }
 
 /** The cheapest cover that makes it hold or, where it holds, that gives more margin. */

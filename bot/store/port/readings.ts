@@ -96,9 +96,10 @@ export interface Outcome {
   readonly hardeningFraction: number;
 }
 
-/** `own`: in one of the member's own beds. */
+/** Seen in the member's own beds, or by somebody who shares a channel with the member. */
 export interface OutcomeAround extends Outcome {
-  readonly own: boolean;
+  /** Which of the others, by a number that means nothing outside this answer; undefined in one's own beds. */
+  readonly other: number | undefined;
 }
 
 export interface Outcomes {
