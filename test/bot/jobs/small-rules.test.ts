@@ -93,13 +93,15 @@ test('a row’s key says what it asks for', () => {
   const night = '2026-12-01';
   const kinds: readonly (readonly [string, string, object])[] = [
     ['987', 'warning', { kind: 'warning' }],
-    ['987', checkKind(2), { kind: 'check' }],
+    ['987', checkKind('-at-01T09'), { kind: 'check' }],
     ['987', 'opening', { kind: 'opening' }],
+    ['987', 'warning-at-01T09', { kind: 'warning' }],
+    ['987', 'opening-at-01T23', { kind: 'opening' }],
     ['987', 'hardening', { kind: 'hardening' }],
     [cellPlace('43.12,-76.30,150'), gatherKind(due), { kind: 'gather' }],
     [
       place,
-      ownPartKind(checkKind(1), 'a-site'),
+      ownPartKind(checkKind(''), 'a-site'),
       { kind: 'own-part', memberId: '123456789012345678', siteId: 'a-site' },
     ],
     [place, pauseKind('987'), { kind: 'pause-notice', memberId: '123456789012345678', channelId: '987' }],
