@@ -52,6 +52,8 @@ export interface Prediction {
   /** The worst among the bed's crops. */
   readonly verdict: string;
   readonly covers: readonly string[];
+  /** What to do about the bed, as a key; absent where an earlier version kept it. */
+  readonly step?: string;
 }
 
 /** Lows from forecast and physics alone, with their standard deviations. */
