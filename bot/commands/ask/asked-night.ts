@@ -5,11 +5,11 @@ import {
   type CoverKey,
   type Crop,
   type CropId,
-  type HardeningThere,
   type Exposure,
   exposedSite,
-  type HardinessBelief,
+  type HardeningThere,
   hardinessLearned,
+  type LearnedHardiness,
   type NightSite,
   OPEN_GREENS,
   type OrdinaryNight,
@@ -42,7 +42,7 @@ export function hardinessThere(
   { outcomes }: Pick<AskedNight, 'outcomes'>,
   crop: Crop,
   hardeningIndex: number,
-): HardinessBelief | undefined {
+): LearnedHardiness | undefined {
   return hardinessLearned(crop, hardeningIndex, outcomes?.get(crop.id) ?? []);
 }
 
