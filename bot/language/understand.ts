@@ -1,7 +1,7 @@
 import { type UnitSystem, unitSystemOf } from '../ground/units.ts';
 import { readBeds } from './beds.ts';
 import { cautionTopics, isCautionQuestion } from './caution-topics.ts';
-import { type CoversRead, readCovers } from './covers.ts';
+import { type CoversRead, readCovers, readWornCovers } from './covers.ts';
 import { type CropsRead, readCrops } from './crops.ts';
 import { declined } from './declined.ts';
 import { cuesOf, type Facts, namesPlant } from './facts.ts';
@@ -71,7 +71,10 @@ interface Read {
   readonly spans: readonly Span[];
   readonly facts: Facts;
   readonly crops: CropsRead;
+  /** As named, whether or not they are on. */
   readonly covers: CoversRead;
+  /** As they lie on the night asked about. */
+  readonly worn: CoversRead;
   readonly low: TemperatureRead;
   readonly beds: SaidBeds;
   readonly topics: Understood['cautionTopics'];
@@ -79,7 +82,9 @@ interface Read {
 
 function readAll(spans: readonly Span[], context: Context): Read {
   const crops = readCrops(spans);
+  const when = readWhen(spans);
   const covers = readCovers(spans);
+  const worn = readWornCovers(spans, when === 'last-night');
   const low = readTemperature(spans, preferredUnit(context));
   const beds = readBeds(spans, context.bedNames ?? []);
   const says = cuesOf(spans);
@@ -101,12 +106,12 @@ function readAll(spans: readonly Span[], context: Context): Read {
     isWarm: low.lowC !== undefined && low.lowC >= WARM_C,
     hasCover: namesCover(covers),
     hasRoof,
-    optionCount: covers.options?.length ?? 0,
+    optionCount: worn.options?.length ?? 0,
     hasBed: beds.numbers.length > 0 || beds.named.length > 0,
-    when: readWhen(spans),
+    when,
     asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
   };
-  return { spans, facts, crops, covers, low, beds, topics };
+  return { spans, facts, crops, covers, worn, low, beds, topics };
 }
 
 function preferredUnit({ units, locale = 'en-US' }: Context): Unit {
@@ -124,12 +129,12 @@ function isRoof(key: string): boolean {
   return key.includes('tunnel') || key.startsWith('cold-frame');
 }
 
-function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, asked: Intent): Understood {
+function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read, asked: Intent): Understood {
   const {
     assumptions: ofCovers,
     problem: ofStack,
     ...coverSlots
-  } = asked === 'compare-covers' ? comparedWithBare(covers) : covers;
+  } = asked === 'compare-covers' ? comparedWithBare(covers) : OF_A_NIGHT.has(asked) ? worn : covers;
   const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = low;
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
@@ -178,6 +183,15 @@ function namesOwn(spans: readonly Span[]): boolean {
 }
 
 const MOST_UNKNOWN = 5;
+
+/** Hang on what lies over the plants by night; opening and shutting hang on what there is. */
+const OF_A_NIGHT: ReadonlySet<Intent> = new Set<Intent>([
+  'survive',
+  'what-cover',
+  'which-crops',
+  'how-cold',
+  'outlook',
+]);
 
 /** "The frame" is the asker's own where a bed, not a plant, is asked about. */
 const OF_OWN_BEDS: ReadonlySet<Intent> = new Set<Intent>(['survive', 'which-crops', 'what-cover', 'vent', 'close']);

@@ -81,6 +81,11 @@ export interface SaidCrop {
   readonly said: string;
 }
 
+/** What a question leaves open, so that both readings are answered. */
+export const DOUBTS = ['covers', 'low'] as const;
+
+export type Doubt = (typeof DOUBTS)[number];
+
 export type Unit = 'F' | 'C';
 
 /** How the unit came about: typed, the member's or locale's, or the only one in which the value makes sense. */
@@ -126,6 +131,10 @@ export interface Understood {
   readonly temperature?: SaidTemperature;
   /** Outside to inside; absent when not said, empty when said to be bare. */
   readonly covers?: readonly CoverKey[];
+  /** What lies there if the covers are off that may or may not be on; present only where the text leaves it open. */
+  readonly coversOtherwise?: readonly CoverKey[];
+  /** The other, warmer temperature where the text leaves open which of two is the night's low. */
+  readonly lowOtherwise?: { readonly lowC: number; readonly temperature: SaidTemperature };
   /** The stacks compared, in the order typed; an empty stack is the bare bed. */
   readonly options?: readonly (readonly CoverKey[])[];
   /** Things laid over plants that the table does not hold ("cardboard"), as typed. */

@@ -88,7 +88,7 @@ function manyInShort(all: readonly Judged[], { understood, context, night }: Tel
 }
 
 /** The cheapest cover that makes it hold or, where it holds, that gives more margin. */
-function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
+export function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
   // Nothing can be laid over a night that is past.
   if (understood.when === 'last-night') return undefined;
   const step = stepOf(one, night);
@@ -114,7 +114,7 @@ function stepOf(one: Judged, night: AskedNight): Step {
   return now === undefined ? { kind: 'nothing' } : stepFor(now, [], verdictUnder);
 }
 
-function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
+export function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
   return cautionsFor({
     covers: all.flatMap(({ covers }) => covers),
     foodSafety: all.flatMap(({ crop }) => crop.cautions).filter((key) => key === 'rhubarb' || key === 'potato'),
