@@ -19,7 +19,7 @@ const INVISIBLE = /\p{Cf}|\ufe0f/gu;
 export function cleanText(text: string): string {
   return text
     .replace(CHAT_MARKUP, ' ')
-    .replace(STRUCK_OUT, ` $1 ${STRUCK} `)
+    .replace(STRUCK_OUT, ` $1 ${STRUCK} , `)
     .replace(DEGREE_SIGNS, '°')
     .replace(ALWAYS_MINUS, MINUS)
     .normalize('NFKC')

@@ -17,7 +17,7 @@ import { spansOf } from './spans.ts';
 import { readTemperature, type TemperatureRead } from './temperature.ts';
 import type { Assumption, Intent, Problem, SaidBeds, Understood, Unit, When } from './understood.ts';
 import type { Vocabulary } from './vocabulary.ts';
-import { readWhen, settledWhen } from './when.ts';
+import { readNight, readWhen, settledWhen } from './when.ts';
 
 export interface Context {
   readonly vocabulary: Vocabulary;
@@ -135,7 +135,7 @@ function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read
     problem: ofStack,
     ...coverSlots
   } = asked === 'compare-covers' ? comparedWithBare(covers) : OF_A_NIGHT.has(asked) ? worn : covers;
-  const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = low;
+  const { assumptions: ofLow, problem: ofTemperature, lowOtherwise, ...lowSlots } = low;
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
   const sky = readSky(spans);
@@ -147,6 +147,7 @@ function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read
     crops: crops.crops,
     unknownCrops: isCaution ? [] : unknownCropsOf(crops, facts),
     ...lowSlots,
+    ...(lowOtherwise && OF_A_NIGHT.has(asked) && { lowOtherwise }),
     ...coverSlots,
     ...(when && { when }),
     ...readPlantState(spans),
@@ -160,7 +161,8 @@ function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read
 }
 
 function whenOf(facts: Facts, asked: Intent): When | undefined {
-  if (facts.when !== undefined) return settledWhen(facts.when, asked);
+  const when = OF_A_NIGHT.has(asked) ? readNight(facts.spans) : facts.when;
+  if (when !== undefined) return settledWhen(when, asked);
   return asked === 'outlook' && asksOfSeveralNights(facts) ? 'week' : undefined;
 }
 

@@ -52,6 +52,7 @@ export const ASSUMPTIONS = [
   'plastic-on-hoops',
   'greenhouse-as-high-tunnel',
   'tomorrow-as-night',
+  'felt-as-air',
 ] as const;
 
 export type Assumption = (typeof ASSUMPTIONS)[number];
