@@ -105,7 +105,7 @@ function othersLines(all: readonly Judged[], night: AskedNight, reader: Reader):
 }
 
 /** The cheapest cover that makes it hold or, where it holds, that gives more margin. */
-function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
+export function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
   // Nothing can be laid over a night that is past.
   if (understood.when === 'last-night') return undefined;
   const step = stepOf(one, night);
@@ -118,7 +118,7 @@ function marginLine(one: Judged, understood: Understood, night: AskedNight, read
     : `It helps, but not enough: ${what} (low about ${low}). Pick what is ready.`;
 }
 
-function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
+export function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
   const gust = understood.sky?.gustMPerS ?? gustOf(understood.sky?.windMPerS);
   return cautionsFor({
     covers: all.flatMap(({ covers }) => covers),
