@@ -44,7 +44,7 @@ function gardenOf(beds: readonly GardenBed[], more: Partial<Garden> = {}): ClubT
 
 function telling(gardens: ClubTelling['gardens'], more: Partial<ClubTelling> = {}): ClubTelling {
   return {
-    ...{ gardens, gaps: [], failedCount: 0, markedBeds: 0, ahead: undefined, worse: undefined },
+    ...{ gardens, gaps: [], failedCount: 0, markedBeds: 0, ahead: undefined, lowsAhead: [], worse: undefined },
     ...{ reader: us, now: SAMPLE_NOW, nightWords: 'tonight', buttons: [{ id: 'my-beds', label: 'My beds' }] },
     ...more,
   };
