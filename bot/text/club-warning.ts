@@ -5,6 +5,7 @@ import { aheadLine, lowsAheadLines } from './ahead-words.ts';
 import { type BedGroup, bedGroups, placeWords } from './club-groups.ts';
 import { clubHarmLines } from './club-harms.ts';
 import {
+  allBedsFile,
   bedSections,
   coachLine,
   creditsOf,
@@ -40,12 +41,14 @@ export function clubWarning(telling: ClubTelling): Reply {
     { lines: aheadLines(telling) },
     { lines: [...clubHardeningLines(telling), ...forecastLines(telling)] },
   ];
+  const files = allBedsFile(groups, reader);
   const cautions = new Set(gardens.flatMap(({ outlook }) => cautionsOf(outlook)));
   return {
     headline: headline(telling, groups),
     sections: sections.filter(({ lines }) => lines.length > 0),
     cautions: [...cautions].map((key) => CAUTIONS[key].text),
     credits: creditsOf(telling),
+    ...(files.length > 0 && { files }),
     buttons: telling.buttons,
     private: false,
   };
