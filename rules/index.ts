@@ -60,6 +60,7 @@ export * from './night/window-summary.ts';
 export * from './outlook/bed-verdict.ts';
 export * from './outlook/step.ts';
 export * from './season/dark-weeks.ts';
+export * from './season/frost-odds.ts';
 export * from './season/planted.ts';
 export * from './season/sowing.ts';
 export * from './season/winter-crops.ts';
