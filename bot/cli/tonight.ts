@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises';
 import type { CoverKey } from '../../rules/index.ts';
 import { nightChart } from '../charts/night-chart.ts';
 import { writtenPicture } from '../charts/picture-file.ts';
@@ -9,7 +8,8 @@ import { typedCovers } from '../commands/typed/covers.ts';
 import { processConfig } from '../config.ts';
 import { forecastDesk } from '../forecast/choose.ts';
 import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
-import { readSavedForecast } from '../forecast/recorded.ts';
+import { refuseElsewhere } from '../forecast/saved-desk.ts';
+import { savedFile } from '../forecast/saved-file.ts';
 import { systemClock } from '../ground/clock.ts';
 import { PlainProblem } from '../ground/errors.ts';
 import { machineLocale } from '../ground/locale.ts';
@@ -95,25 +95,18 @@ async function weatherFor(options: TonightOptions): Promise<Weather> {
 
 /** The clock stands at the file's own time, unless told otherwise. */
 async function savedWeather(options: TonightOptions, file: string): Promise<Weather> {
-  const forecast = readSavedForecast(await textOf(file));
+  const forecast = await savedFile(file);
   const { latitudeDeg = forecast.place?.latitudeDeg, longitudeDeg = forecast.place?.longitudeDeg } = options;
   if (latitudeDeg === undefined || longitudeDeg === undefined) {
     throw new PlainProblem('The file does not say where it is for: add --lat and --lon.');
   }
+  refuseElsewhere(forecast.place, { latitudeDeg, longitudeDeg });
   return {
     forecast,
     official: { kind: 'not-covered' },
     now: options.at ?? forecast.fetchedAt,
     place: { latitudeDeg, longitudeDeg },
   };
-}
-
-async function textOf(file: string): Promise<string> {
-  try {
-    return await readFile(file, 'utf8');
-  } catch {
-    throw new PlainProblem(`The file ${file} cannot be read; check its name.`);
-  }
 }
 
 async function liveWeather(options: TonightOptions): Promise<Weather> {

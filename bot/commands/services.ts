@@ -17,6 +17,8 @@ export interface Services {
   readonly store?: Store;
   /** Absent where no live forecast may be asked for. */
   readonly forecasts?: ForecastDesk;
+  /** What to tell somebody who needs one then. */
+  readonly noForecasts?: string;
   /** Absent where there are no channels. */
   readonly poster?: ChannelPoster;
   /** A made-up night, shown to who has no garden here yet where no account is needed to try the program. */

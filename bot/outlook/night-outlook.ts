@@ -22,6 +22,7 @@ import {
   type SoilStart,
   type Step,
   sharedNight,
+  snowOverPlantsM,
   stepFor,
   without,
 } from '../../rules/index.ts';
@@ -109,7 +110,12 @@ function benchKey(garden: Garden, night: NightSpan, now: Date, forecastNumber: n
 function bedKey(key: string, bed: GardenBed, keys: readonly CoverKey[]): string {
   const { covers, frame, soilKind, mulch } = bed;
   const { leafAreaIndex } = canopyOf(bed);
-  return `${key} ${JSON.stringify([covers, keys, frame, soilKind, mulch, leafAreaIndex])}`;
+  return `${key} ${JSON.stringify([covers, keys, frame, soilKind, mulch, leafAreaIndex, snowKey(bed, keys)])}`;
+}
+
+/** How tall the crops are tells only where snow may cover them: a bed with covers is shared whatever grows in it. */
+function snowKey({ plantings }: GardenBed, keys: readonly CoverKey[]): readonly string[] {
+  return keys.length > 0 ? [] : [...new Set(plantings.map(({ cropId }) => cropId))].sort();
 }
 
 /** For {@link nightOutlook} where many gardens are worked out. */
@@ -210,7 +216,8 @@ function withSteps(judged: readonly JudgedBed[], shed: readonly CoverKey[]): Bed
 
 /** A bed's night under a stack; undefined where the covers cannot lie so. */
 export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Bench): BedNight | undefined {
-  const { snowDepthM } = bench.weather.summary;
+  const { snowDepthM, leastSnowDepthM } = bench.weather.summary;
+  const overPlantsM = snowOverPlantsM(keys, cropsOf(bed), leastSnowDepthM);
   const night = bedNight(
     {
       site: bench.site,
@@ -218,12 +225,12 @@ export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Ben
       // The soil has the days behind it under the covers that lay there, not under tonight's extra one.
       soil: bench.soilUnder(bed.covers),
       bed: {
-        covers: keys,
+        covers: overPlantsM === undefined ? keys : ['snow', ...keys.filter((key) => key === 'jugs')],
         canopy: canopyOf(bed),
         ...(bed.frame && { frame: bed.frame }),
         ...(bed.soilKind && { soilKind: bed.soilKind }),
         ...(bed.mulch && { mulch: bed.mulch }),
-        ...(snowDepthM !== undefined && { snowDepthM }),
+        ...snowOn(overPlantsM ?? snowDepthM),
       },
       window: bench.window,
       forecast: {
@@ -235,6 +242,19 @@ export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Ben
     bench.shared,
   );
   return night.kind === 'night' ? night : undefined;
+}
+
+function snowOn(snowDepthM: number | undefined): { readonly snowDepthM?: number } {
+  return snowDepthM === undefined ? {} : { snowDepthM };
+}
+
+function cropsOf({ plantings }: GardenBed) {
+  return plantings.flatMap(({ cropId }) => cropById(cropId) ?? []);
+}
+
+/** Snow that surely covers a bed as it lies; undefined where it does not. [m] */
+export function snowOverBedM(bed: GardenBed, { summary }: NightWeather): number | undefined {
+  return snowOverPlantsM(bed.covers, cropsOf(bed), summary.leastSnowDepthM);
 }
 
 /** The night with what the bed's own thermometers have taught; what beds share stays as computed. */

@@ -8,9 +8,9 @@ import {
 } from '../../rules/index.ts';
 import type { OfficialWarning, OfficialWarnings } from '../forecast/forecast.ts';
 import { clockTime, deadline, shortDay } from '../ground/times.ts';
-import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from '../ground/units.ts';
+import { EIGHTY_PERCENT_Z, shortLength, temperature, temperatureWithRange } from '../ground/units.ts';
 import { nightHarms } from '../outlook/night-harms.ts';
-import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
+import { type BedOutlook, type NightOutlook, snowOverBedM } from '../outlook/night-outlook.ts';
 import type { Reply, Section } from '../talk/reply.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
 import { assumedHardeningLines, hardeningLines } from './hardening-words.ts';
@@ -165,10 +165,19 @@ function whenToShut({ outlook: { night, garden }, reader, now }: OutlookTelling)
 function fineSection({ outlook, reader }: OutlookTelling): Section | undefined {
   const lines = outlook.beds.flatMap((bed) =>
     bed.step.kind === 'nothing' && !isCovered(bed.bed.covers)
-      ? `${bed.bed.name} (${capped(bed.verdict.plantings, reader)}): holds bare. ${lowLine(bed.verdict, reader)}`
+      ? `${bed.bed.name} (${capped(bed.verdict.plantings, reader)}): holds bare${snowWords(bed, outlook, reader)}. ${lowLine(bed.verdict, reader)}`
       : [],
   );
   return lines.length === 0 ? undefined : { title: 'Nothing to do', lines };
+}
+
+/** " under 25 cm of snow": leave it there. */
+function snowWords({ bed }: BedOutlook, { weather }: NightOutlook, { units }: Reader): string {
+  const overM = snowOverBedM(bed, weather);
+  const toldM = weather.summary.leastSnowDepthM;
+  return overM === undefined || toldM === undefined
+    ? ''
+    : ` under ${shortLength(toldM, units)} of snow, which stays on`;
 }
 
 /** The low that the worst planting is judged by, with its range. */

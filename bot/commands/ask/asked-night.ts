@@ -6,6 +6,8 @@ import {
   type Crop,
   type CropId,
   type HardeningThere,
+  type Exposure,
+  exposedSite,
   type HardinessBelief,
   hardinessLearned,
   type NightSite,
@@ -17,7 +19,7 @@ import {
   sharedNight,
   type UnsoundOrder,
 } from '../../../rules/index.ts';
-import type { SaidSky } from '../../language/understood.ts';
+import type { Understood } from '../../language/understood.ts';
 
 /** The night that a question is about, whatever it is computed from. */
 export interface AskedNight {
@@ -48,9 +50,13 @@ export function hardinessThere(
 export const COLDEST_ASKED_C = -45;
 export const WARMEST_ASKED_C = 25;
 
+/** What a question tells of the night and of what lies on the bed, besides the low. */
+export type SaidOfNight = Pick<Understood, 'sky' | 'snow' | 'exposure'>;
+
 /** The ordinary night with a low that somebody named: clear and light wind unless they said otherwise. */
-export function statedNight(lowC: number, sky: SaidSky | undefined, now: Date, site?: Partial<NightSite>): AskedNight {
-  const night = ordinaryNight(lowC, nightOptions(sky, now, site));
+export function statedNight(lowC: number, said: SaidOfNight, now: Date, site?: Partial<NightSite>): AskedNight {
+  const night = ordinaryNight(lowC, nightOptions(said, now, site));
+  const laid = saidLaid(said);
   let shared: SharedNight | undefined;
   return {
     lowC,
@@ -59,7 +65,7 @@ export function statedNight(lowC: number, sky: SaidSky | undefined, now: Date, s
     under: eachOnce((bed) => {
       // No answer tells of the thaw.
       shared ??= sharedNight(night.site, night.weather, night.window, 0);
-      return bedNight({ ...night, bed }, shared);
+      return bedNight({ ...night, bed: { ...laid, ...bed } }, shared);
     }),
   };
 }
@@ -76,12 +82,39 @@ export function eachOnce(under: AskedNight['under']): AskedNight['under'] {
 }
 
 /** What a question tells of the night besides its low. */
-export function nightOptions(sky: SaidSky | undefined, now: Date, site?: Partial<NightSite>) {
+export function nightOptions({ sky, exposure }: SaidOfNight, now: Date, site?: Partial<NightSite>) {
+  const windMPerS = sky?.windMPerS ?? meanUnderGusts(sky?.gustMPerS);
+  const place = { ...(exposure && openness(exposure)), ...site };
   return {
     date: now,
     ...(sky?.cloud && { sky: sky.cloud }),
     ...(sky?.wind && { wind: sky.wind }),
+    ...(windMPerS !== undefined && { windMPerS }),
     ...(sky?.snow && { snowLying: true }),
-    ...(site && { site }),
+    site: place,
+  };
+}
+
+/** Gusts alone tell a mean wind of about six tenths of them (judgement). */
+const MEAN_OF_GUST_FRACTION = 0.6;
+
+function meanUnderGusts(gustMPerS: number | undefined): number | undefined {
+  return gustMPerS === undefined ? undefined : MEAN_OF_GUST_FRACTION * gustMPerS;
+}
+
+function openness(exposure: Exposure): Partial<NightSite> {
+  const { skyViewFraction, shelterFraction, inversionK } = exposedSite(exposure, {
+    latitudeDeg: 0,
+    longitudeDeg: 0,
+    elevationM: 0,
+  });
+  return { skyViewFraction, shelterFraction, inversionK };
+}
+
+/** What was told of the things on the bed. */
+export function saidLaid({ snow }: SaidOfNight): Partial<BedAsLaid> {
+  return {
+    ...(snow?.depthM !== undefined && { snowDepthM: snow.depthM }),
+    ...(snow?.isFresh && { snowIsFresh: true }),
   };
 }

@@ -97,12 +97,14 @@ function otherwiseLine(
   return [`${lead}: ${list([...new Set(told)])}.`];
 }
 
-function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Reader): string[] {
+export function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Reader): string[] {
   if (assumed === undefined) return [];
   const wind = windSpeed(assumed.windMPerS, units);
   return [
     ...(sky?.cloud === undefined ? [assumed.sky === 'clear' ? 'clear sky' : `${assumed.sky} sky`] : []),
-    ...(sky?.wind === undefined ? [`light wind (${wind})`] : []),
+    ...(sky?.wind === undefined && sky?.windMPerS === undefined && sky?.gustMPerS === undefined
+      ? [`light wind (${wind})`]
+      : []),
     'moist soil of the season',
   ];
 }

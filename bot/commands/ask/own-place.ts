@@ -1,4 +1,4 @@
-import { type BedLearning, bedNight, learnedNight, orderProblem } from '../../../rules/index.ts';
+import { type BedAsLaid, type BedLearning, bedNight, learnedNight, orderProblem } from '../../../rules/index.ts';
 import { PlainProblem } from '../../ground/errors.ts';
 import { temperature, windSpeed } from '../../ground/units.ts';
 import type { When } from '../../language/understood.ts';
@@ -52,6 +52,8 @@ export interface ForecastNightWish {
   readonly now: Date;
   /** Whose thermometers count. */
   readonly taught?: TaughtBed | undefined;
+  /** What the question tells of the things on the bed. */
+  readonly laid?: Partial<BedAsLaid>;
 }
 
 export interface ForecastNight {
@@ -63,7 +65,7 @@ export interface ForecastNight {
 
 /** The night that is meant at the member's own site, from the forecast. */
 export async function forecastNight(
-  { site, when, reader, now, taught }: ForecastNightWish,
+  { site, when, reader, now, taught, laid }: ForecastNightWish,
   { forecasts }: Services,
 ): Promise<ForecastNight> {
   const named = namedNight(nightName(when), now, site);
@@ -84,7 +86,7 @@ export async function forecastNight(
         site: bench.site,
         weather: series,
         soil: bench.soilUnder(bed.covers),
-        bed,
+        bed: { ...laid, ...bed },
         window: bench.window,
         forecast: { kind: 'forecast', nightsAhead, ...(heightDifferenceM !== undefined && { heightDifferenceM }) },
       },

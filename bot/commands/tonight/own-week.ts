@@ -13,7 +13,6 @@ import type { Reply, Section } from '../../talk/reply.ts';
 import { counted } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
 import { type WeekTelling, weekReply } from '../../text/week-reply.ts';
-import { NO_SERVICE } from './own-nights.ts';
 
 export interface OwnWeekWish {
   readonly sites: readonly Site[];
@@ -26,12 +25,7 @@ export interface OwnWeekWish {
 }
 
 /** The nights to come at a member's own sites. One site without a forecast does not silence the others. */
-export async function ownWeekReply(
-  wish: OwnWeekWish,
-  store: Store,
-  forecasts: ForecastDesk | undefined,
-): Promise<Reply> {
-  if (forecasts === undefined) throw new PlainProblem(NO_SERVICE);
+export async function ownWeekReply(wish: OwnWeekWish, store: Store, forecasts: ForecastDesk): Promise<Reply> {
   const asked = await Promise.allSettled(wish.sites.map((site) => siteWeek(site, wish, store, forecasts)));
   const [only, ...others] = asked;
   if (only?.status === 'fulfilled' && others.length === 0) return weekWithPicture(only.value);

@@ -7,6 +7,7 @@ import { readerFor, storeOf } from '../kept-for.ts';
 import { checkedOptions, maybe, oneOf } from '../options.ts';
 import type { Services } from '../services.ts';
 import { ownSite, ownSites, siteOption } from '../site/own-sites.ts';
+import { forecastsOf } from '../site/site-weather.ts';
 import { read } from '../typed/read.ts';
 import { NIGHTS_AND_WEEK } from './night-option.ts';
 import { ownNightsReply } from './own-nights.ts';
@@ -46,8 +47,8 @@ async function tonight(request: Request, services: Services): Promise<Reply> {
   }
   const store = storeOf(services);
   const sites = typed === undefined ? await ownSites(store, memberId) : [await ownSite(store, request, typed)];
-  if (night === 'week') return ownWeekReply({ sites, reader, now }, store, services.forecasts);
-  return ownNightsReply({ sites, night, reader, now }, store, services.forecasts);
+  if (night === 'week') return ownWeekReply({ sites, reader, now }, store, forecastsOf(services));
+  return ownNightsReply({ sites, night, reader, now }, store, forecastsOf(services));
 }
 
 const MY_BEDS = 'my-beds';
@@ -62,6 +63,6 @@ export const MY_BEDS_BUTTON: ButtonHandler = {
     const store = storeOf(services);
     const sites = await ownSites(store, press.memberId);
     const reader = await readerFor(press, services);
-    return ownNightsReply({ sites, night: 'tonight', reader, now: press.now }, store, services.forecasts);
+    return ownNightsReply({ sites, night: 'tonight', reader, now: press.now }, store, forecastsOf(services));
   },
 };
