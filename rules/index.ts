@@ -17,6 +17,7 @@ export * from './covers/further-covers.ts';
 export * from './covers/snow-over-plants.ts';
 export * from './crops/closing-check.ts';
 export * from './crops/crop.ts';
+export * from './crops/crop-kinds.ts';
 export * from './crops/crop-name.ts';
 export * from './crops/crop-names.ts';
 export { CROP_NAMES, type CropId } from './crops/crop-names-table.ts';
