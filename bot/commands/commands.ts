@@ -20,6 +20,7 @@ import { CURVE_BUTTON } from './tonight/curve.ts';
 import { MY_BEDS_BUTTON, TONIGHT } from './tonight/tonight.ts';
 import { UNITS } from './units.ts';
 import { VENT } from './vent/vent.ts';
+import { JOIN_FAR_BUTTON } from './warnings/membership.ts';
 import { WARNINGS } from './warnings/warnings.ts';
 import { WINTER } from './winter/winter.ts';
 
@@ -56,5 +57,6 @@ export const BUTTONS: readonly ButtonHandler[] = [
   HOW_IT_WENT_BUTTON,
   OUTCOME_BUTTON,
   REMOVE_SITE_BUTTON,
+  JOIN_FAR_BUTTON,
   ERASE_BUTTON,
 ];

@@ -1,6 +1,6 @@
 import type { CoverKey } from '../covers/cover-key.ts';
 import type { Crop } from '../crops/crop.ts';
-import type { HardinessBelief } from '../learning/crop-learning.ts';
+import type { LearnedHardiness } from '../learning/crop-history.ts';
 import type { BedNight } from '../night/bed-night.ts';
 import type { Circumstances } from '../verdict/circumstances.ts';
 import { type NightVerdict, nightVerdict } from '../verdict/night-verdict.ts';
@@ -16,8 +16,8 @@ export interface Planting {
   readonly otherwiseIndex?: number;
   /** What makes this planting hardier or more tender than the table. */
   readonly circumstances?: Circumstances;
-  /** What this garden's own outcomes have taught about the crop. */
-  readonly learned?: HardinessBelief;
+  /** What outcomes, its own and the club's, have taught about the crop. */
+  readonly learned?: LearnedHardiness;
 }
 
 /** The night under any stack of covers; `undefined` where the covers cannot lie so. */

@@ -6,7 +6,7 @@ import type { DiscordApi } from './discord-api.ts';
 import { DiscordError } from './discord-error.ts';
 import { LIMITS } from './limits.ts';
 import { type RenderedMessage, rendered } from './render.ts';
-import { missingRights } from './rights.ts';
+import { guildIdOf, missingRights } from './rights.ts';
 
 /** Three attempts and their waits stay below the minute that a worker holds a delivery. */
 const POST_WITHIN_MS = 10_000;
@@ -83,6 +83,10 @@ export class DiscordPoster implements ChannelPoster {
 
   async rights(channelId: string): Promise<readonly string[]> {
     return missingRights(this.#api, await this.#ownId(), channelId);
+  }
+
+  guildIdOf(channelId: string): Promise<string | undefined> {
+    return guildIdOf(this.#api, channelId);
   }
 
   async #post(channelId: string, { body, files }: RenderedMessage, nonce: string): Promise<Posted> {

@@ -8,8 +8,8 @@ import {
   type Exposure,
   exposedSite,
   type HardeningThere,
-  type HardinessBelief,
   hardinessLearned,
+  type LearnedHardiness,
   type NightSite,
   OPEN_GREENS,
   type OrdinaryNight,
@@ -42,7 +42,7 @@ export function hardinessThere(
   { outcomes }: Pick<AskedNight, 'outcomes'>,
   crop: Crop,
   hardeningIndex: number,
-): HardinessBelief | undefined {
+): LearnedHardiness | undefined {
   return hardinessLearned(crop, hardeningIndex, outcomes?.get(crop.id) ?? []);
 }
 
