@@ -2,6 +2,7 @@ import { type CautionKey, cautionsFor } from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
+import { kindsLines } from '../../text/kinds-words.ts';
 import { othersLine } from '../../text/learned-words.ts';
 import { layingWords } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
@@ -76,6 +77,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
         ...(more === undefined ? [] : [more]),
         ...snowLines(one, understood, night, reader),
         ...assumedLines([one], understood, night, reader),
+        ...kindsLines(crop, reader),
         ...othersLines([one], night, reader),
       ],
     },
