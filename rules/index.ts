@@ -64,6 +64,7 @@ export * from './night/spread-table.ts';
 export * from './night/window-summary.ts';
 export * from './outlook/bed-verdict.ts';
 export * from './outlook/step.ts';
+export * from './outlook/suitable-covers.ts';
 export * from './season/dark-weeks.ts';
 export * from './season/frost-odds.ts';
 export * from './season/planted.ts';
