@@ -25,6 +25,7 @@ export type { CropDerivation, StateDerivation, Voice } from './crops/tolerance.t
 export * from './day/bed-day.ts';
 export * from './day/clear-day-light.ts';
 export * from './day/day-span.ts';
+export * from './day/days-behind.ts';
 export * from './day/openable.ts';
 export * from './day/opening-advice.ts';
 export * from './day/opening-limit.ts';

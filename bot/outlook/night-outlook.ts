@@ -51,6 +51,8 @@ export interface BedOutlook {
 /** Within it gardens may share what was worked out: ages of forecasts are told by the hour. */
 const SAME_TIME_MS = 3_600_000;
 const LEAF_SIZE_M = 0.05;
+/** Rain that soaks straw laid 10 cm deep (judgement). [mm] */
+const SOAKING_RAIN_MM = 5;
 /** Rain that leaves the leaves wet (judgement). [mm] */
 const WETTING_RAIN_MM = 1;
 
@@ -191,7 +193,7 @@ function withSteps(judged: readonly JudgedBed[], shed: readonly CoverKey[]): Bed
 
 /** A bed's night under a stack; undefined where the covers cannot lie so. */
 export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Bench): BedNight | undefined {
-  const { snowDepthM } = bench.weather.summary;
+  const { snowDepthM, rainBeforeFreezeMm = 0 } = bench.weather.summary;
   const night = bedNight(
     {
       site: bench.site,
@@ -205,6 +207,7 @@ export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Ben
         ...(bed.soilKind && { soilKind: bed.soilKind }),
         ...(bed.mulch && { mulch: bed.mulch }),
         ...(snowDepthM !== undefined && { snowDepthM }),
+        ...(rainBeforeFreezeMm >= SOAKING_RAIN_MM && { litterIsWet: true }),
       },
       window: bench.window,
       forecast: {

@@ -52,6 +52,8 @@ export interface BedAsLaid {
   readonly snowDepthM?: number;
   readonly snowIsFresh?: boolean;
   readonly waterKgPerM2?: number;
+  /** Rain has soaked the straw or leaves on top. */
+  readonly litterIsWet?: boolean;
 }
 
 export interface BedNightInput {
@@ -147,6 +149,7 @@ export function bedNight(
     ...(bed.snowDepthM !== undefined && { snowDepthM: bed.snowDepthM }),
     ...(bed.snowIsFresh !== undefined && { snowIsFresh: bed.snowIsFresh }),
     ...(bed.waterKgPerM2 !== undefined && { waterKgPerM2: bed.waterKgPerM2 }),
+    ...(bed.litterIsWet !== undefined && { litterIsWet: bed.litterIsWet }),
     waterStartC: soil.soil10CmC + JUGS_ABOVE_SOIL_K,
     nightCover: shared.nightCover,
   });

@@ -55,7 +55,7 @@ export function statedNight(lowC: number, sky: SaidSky | undefined, now: Date, s
     under: eachOnce((bed) => {
       // No answer tells of the thaw.
       shared ??= sharedNight(night.site, night.weather, night.window, 0);
-      return bedNight({ ...night, bed }, shared);
+      return bedNight({ ...night, soil: night.soilUnder(bed.covers), bed }, shared);
     }),
   };
 }
