@@ -1,7 +1,7 @@
 import { MS_PER_H, MS_PER_MIN } from '../../rules/index.ts';
 import { directPlace } from '../store/delivery-key.ts';
 import type { Channel, Garden } from '../store/port/channels.ts';
-import type { Claim, Delivery, PlannedDelivery } from '../store/port/deliveries.ts';
+import type { Claim, DeliveryKey, PlannedDelivery } from '../store/port/deliveries.ts';
 import type { Store } from '../store/store.ts';
 import type { Reply } from '../talk/reply.ts';
 import type { ClubTelling } from '../text/club-telling.ts';
@@ -11,7 +11,7 @@ import type { ClubNight, GardenNight, NightDesk } from './club-night.ts';
 import { type Made, NOTHING } from './made.ts';
 import { predictionsOf } from './predictions.ts';
 import { clubTelling, needsWord, ownReply } from './telling.ts';
-import { ownPartKind, WARNING } from './work.ts';
+import { ownPartKind, suffixOf, workOf } from './work.ts';
 import { hasWorsened } from './worsened.ts';
 
 /** Without any forecast the channel is told so this long before the first shutting time, or at a quarter of a short lead. */
@@ -33,8 +33,11 @@ export class ChannelNight {
   }
 
   /** Works out ahead what a warning will need. False: its forecasts are not there yet. */
-  async prepare({ placeId, night, dueAt }: PlannedDelivery): Promise<boolean> {
-    const gardens = await this.#store.channels.gardens(placeId);
+  async prepare(warning: PlannedDelivery): Promise<boolean> {
+    const { placeId, night, dueAt } = warning;
+    const channel = await this.#store.channels.find(placeId);
+    if (channel === undefined) return true;
+    const gardens = await this.#gardens(channel, warning);
     const known = await this.#nights.prepare(gardens, night, dueAt);
     if (known === undefined) return false;
     const { calendar, shared } = this.#nights;
@@ -46,22 +49,22 @@ export class ChannelNight {
   async warning(claim: Claim, now: Date): Promise<Made> {
     const channel = await this.#store.channels.find(claim.placeId);
     if (channel?.paused !== undefined || channel === undefined) return { kind: 'drop', problem: 'paused-or-stopped' };
-    const gardens = await this.#store.channels.gardens(channel.id);
+    const gardens = await this.#gardens(channel, claim);
     const club = await this.#nights.clubNight(gardens, claim.night, now);
     return this.#told(channel, club, claim, now);
   }
 
   /** Looks again, and tells what has become worse since the warning. */
   async check(claim: Claim, now: Date): Promise<Made> {
-    const warning = (await this.#store.deliveries.ofNight(claim.placeId, claim.night)).find(isWarning);
+    const warning = (await this.#store.deliveries.ofNight(claim.placeId, claim.night)).find(
+      (each) => workOf(each)?.kind === 'warning' && suffixOf(each.kind) === suffixOf(claim.kind),
+    );
     // The warning itself is still to come, and will tell the newest.
     if (warning?.state === 'due' || warning?.state === 'sending') return NOTHING;
     if (warning?.state !== 'sent') return this.warning(claim, now);
     const channel = await this.#store.channels.find(claim.placeId);
     if (channel?.paused !== undefined || channel === undefined) return { kind: 'drop', problem: 'paused-or-stopped' };
-    const gardens = (await this.#store.channels.gardens(channel.id)).filter((garden) =>
-      this.#canAct(garden, claim, now),
-    );
+    const gardens = (await this.#gardens(channel, claim)).filter((garden) => this.#canAct(garden, claim, now));
     return this.#worse(channel, await this.#nights.clubNight(gardens, claim.night, now), claim, now);
   }
 
@@ -104,6 +107,11 @@ export class ChannelNight {
     return { kind: 'post', to: { kind: 'channel', channelId: channel.id }, reply, afterwards };
   }
 
+  /** Of the channel's those whose time it is. */
+  async #gardens({ id, leadH }: Channel, key: DeliveryKey): Promise<readonly Garden[]> {
+    return this.#nights.lookedAfter(await this.#store.channels.gardens(id), key, leadH);
+  }
+
   #canAct(garden: Garden, { night }: Claim, now: Date): boolean {
     const shutBy = this.#nights.nightOf(garden, night)?.shutBy;
     return shutBy !== undefined && now < usefulUntil(shutBy);
@@ -137,10 +145,6 @@ export class ChannelNight {
     const useful = rows.filter(({ giveUpAt }) => giveUpAt > now);
     if (useful.length > 0) await this.#store.deliveries.plan(useful);
   }
-}
-
-function isWarning({ kind }: Delivery): boolean {
-  return kind === WARNING;
 }
 
 function usefulUntil(shutBy: Date): Date {

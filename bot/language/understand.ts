@@ -1,6 +1,8 @@
 import { type UnitSystem, unitSystemOf } from '../ground/units.ts';
+import { readAdvice } from './advice.ts';
 import { readBeds } from './beds.ts';
 import { cautionTopics, isCautionQuestion } from './caution-topics.ts';
+import { type Conditions, readConditions } from './conditions/conditions.ts';
 import { type CoversRead, readCovers } from './covers.ts';
 import { type CropsRead, readCrops } from './crops.ts';
 import { declined } from './declined.ts';
@@ -8,6 +10,7 @@ import { cuesOf, type Facts, namesPlant } from './facts.ts';
 import { continued, continues } from './follow-up.ts';
 import { intentOf } from './intent-rules.ts';
 import { asksOfSeveralNights } from './intents-of-outlook.ts';
+import { isBeforeNight } from './intents-of-season.ts';
 import { missingFrom } from './missing.ts';
 import { isOtherTongue } from './other-tongue.ts';
 import { readPlantState } from './plant-state.ts';
@@ -15,7 +18,7 @@ import { readSky } from './sky.ts';
 import { isCue, type Span, senseOf } from './span.ts';
 import { spansOf } from './spans.ts';
 import { readTemperature, type TemperatureRead } from './temperature.ts';
-import type { Assumption, Intent, Problem, SaidBeds, Understood, Unit, When } from './understood.ts';
+import type { Assumption, Intent, Problem, SaidBeds, SaidSky, Understood, Unit, When } from './understood.ts';
 import type { Vocabulary } from './vocabulary.ts';
 import { readWhen, settledWhen } from './when.ts';
 
@@ -70,6 +73,7 @@ export function understandUnbounded(text: string, context: Context): Understood 
 interface Read {
   readonly spans: readonly Span[];
   readonly facts: Facts;
+  readonly conditions: Conditions;
   readonly crops: CropsRead;
   readonly covers: CoversRead;
   readonly low: TemperatureRead;
@@ -79,8 +83,9 @@ interface Read {
 
 function readAll(spans: readonly Span[], context: Context): Read {
   const crops = readCrops(spans);
-  const covers = readCovers(spans);
-  const low = readTemperature(spans, preferredUnit(context));
+  const conditions = readConditions(spans, preferredUnit(context));
+  const covers = readCovers(conditions.forCovers);
+  const low = readTemperature(conditions.forLow, preferredUnit(context));
   const beds = readBeds(spans, context.bedNames ?? []);
   const says = cuesOf(spans);
   const hasCrop = crops.crops.length > 0 || crops.choices.length > 0;
@@ -105,8 +110,9 @@ function readAll(spans: readonly Span[], context: Context): Read {
     hasBed: beds.numbers.length > 0 || beds.named.length > 0,
     when: readWhen(spans),
     asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
+    advice: readAdvice({ spans, hasLow: low.temperature !== undefined, when: readWhen(spans) }),
   };
-  return { spans, facts, crops, covers, low, beds, topics };
+  return { spans, facts, conditions, crops, covers, low, beds, topics };
 }
 
 function preferredUnit({ units, locale = 'en-US' }: Context): Unit {
@@ -124,7 +130,7 @@ function isRoof(key: string): boolean {
   return key.includes('tunnel') || key.startsWith('cold-frame');
 }
 
-function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, asked: Intent): Understood {
+function assemble({ spans, facts, conditions, crops, covers, low, beds, topics }: Read, asked: Intent): Understood {
   const {
     assumptions: ofCovers,
     problem: ofStack,
@@ -133,8 +139,8 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
   const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = low;
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
-  const sky = readSky(spans);
-  const isCaution = asked === 'caution';
+  const sky = skyOf(spans, conditions);
+  const isCaution = asked === 'caution' || asked === 'advice';
   const mine = beds.mine || (!namesPlant(facts) && OF_OWN_BEDS.has(asked) && namesOwn(spans));
   return {
     intent: asked,
@@ -146,12 +152,30 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
     ...(when && { when }),
     ...readPlantState(spans),
     ...(sky && { sky }),
+    ...placeOf(conditions),
     beds: { ...beds, mine },
     cautionTopics: topics,
+    ...(ADVISED.has(asked) && facts.advice && { advice: facts.advice }),
+    ...(asked === 'pick' && isBeforeNight(facts) && { beforeNight: true }),
     choices: crops.choices,
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
     ...(isCaution ? { unknownCovers: [] } : problem && { problem }),
   };
+}
+
+/** In words and in figures; figures say it better. */
+function skyOf(spans: readonly Span[], { windMPerS, gustMPerS, snow }: Conditions): SaidSky | undefined {
+  const sky = {
+    ...readSky(spans),
+    ...(windMPerS !== undefined && { windMPerS }),
+    ...(gustMPerS !== undefined && { gustMPerS }),
+    ...(snow?.where === 'on-ground' && { snow: true }),
+  };
+  return Object.keys(sky).length > 0 ? sky : undefined;
+}
+
+function placeOf({ snow, exposure, unused }: Conditions): Partial<Understood> {
+  return { ...(snow && { snow }), ...(exposure && { exposure }), ...(unused.length > 0 && { unused }) };
 }
 
 function whenOf(facts: Facts, asked: Intent): When | undefined {
@@ -196,6 +220,9 @@ const OF_A_PLANT: ReadonlySet<Intent> = new Set<Intent>([
   'season',
   'compare-covers',
 ]);
+
+/** What a piece of advice can answer. */
+const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close']);
 
 /** A question about nothing but plants outside the table gets no verdict. */
 function namedUnknown(slots: Understood): Understood {

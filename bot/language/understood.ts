@@ -1,4 +1,4 @@
-import type { CautionKey, CoverKey, WallKey } from '../../rules/index.ts';
+import type { AdviceKey, CautionKey, CoverKey, Exposure, WallKey } from '../../rules/index.ts';
 
 /** What a question can be about. */
 export const INTENTS = [
@@ -14,6 +14,8 @@ export const INTENTS = [
   'pick',
   'season',
   'caution',
+  /** What no night's figures answer: "the fleece is frozen to my lettuce". */
+  'advice',
   'unknown-crop',
   'decline',
 ] as const;
@@ -99,8 +101,20 @@ export interface SaidTemperature {
 
 export interface SaidSky {
   readonly cloud?: 'clear' | 'half' | 'overcast';
-  readonly wind?: 'calm' | 'breezy' | 'windy';
+  readonly wind?: 'calm' | 'light' | 'breezy' | 'windy';
+  /** In figures. [m s⁻¹] */
+  readonly windMPerS?: number;
+  readonly gustMPerS?: number;
+  /** Snow lies or falls. */
   readonly snow?: boolean;
+}
+
+/** Snow that is spoken of, and where it lies. */
+export interface SaidSnow {
+  readonly where: 'on-plants' | 'on-ground' | 'falling';
+  readonly depthM?: number;
+  readonly isFresh?: boolean;
+  readonly isWet?: boolean;
 }
 
 /** Which of the member's own beds are meant. */
@@ -135,8 +149,17 @@ export interface Understood {
   readonly hardened?: boolean;
   readonly stage?: Stage;
   readonly sky?: SaidSky;
+  readonly snow?: SaidSnow;
+  /** How the garden lies. */
+  readonly exposure?: Exposure;
+  /** What was told and has no part in the answer, in words to say back. */
+  readonly unused?: readonly string[];
   readonly beds: SaidBeds;
   readonly cautionTopics: readonly CautionKey[];
+  /** Which advice answers it best, where no place is known. */
+  readonly advice?: AdviceKey;
+  /** Of `pick`: whether to pick before a night to come, not when to pick after one. */
+  readonly beforeNight?: boolean;
   /** Crop ids to choose from when `missing` is `crop-choice`. */
   readonly choices: readonly string[];
   readonly assumptions: readonly Assumption[];

@@ -7,7 +7,9 @@ import {
   type Canopy,
   COVERS,
   type CoverKey,
+  type Crop,
   cropById,
+  type DayBehind,
   exposedSite,
   hardinessLearned,
   harmFraction,
@@ -20,12 +22,15 @@ import {
   type SoilStart,
   type Step,
   sharedNight,
+  snowOverPlantsM,
   stepFor,
   without,
 } from '../../rules/index.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
 import { nightWeather } from '../weather/night.ts';
 import type { NightWeather } from '../weather/night-weather.ts';
+import { type BedInPast, bedInPast } from './bed-in-past.ts';
+import { daysBehind } from './days-behind.ts';
 import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
 import { SharedNights } from './shared-nights.ts';
 import { soilBehind } from './soil-behind.ts';
@@ -46,6 +51,7 @@ export interface BedOutlook {
   readonly bed: GardenBed;
   readonly verdict: BedVerdict;
   readonly step: Step;
+  readonly past: BedInPast;
 }
 
 /** Within it gardens may share what was worked out: ages of forecasts are told by the hour. */
@@ -106,7 +112,12 @@ function benchKey(garden: Garden, night: NightSpan, now: Date, forecastNumber: n
 function bedKey(key: string, bed: GardenBed, keys: readonly CoverKey[]): string {
   const { covers, frame, soilKind, mulch } = bed;
   const { leafAreaIndex } = canopyOf(bed);
-  return `${key} ${JSON.stringify([covers, keys, frame, soilKind, mulch, leafAreaIndex])}`;
+  return `${key} ${JSON.stringify([covers, keys, frame, soilKind, mulch, leafAreaIndex, snowKey(bed, keys)])}`;
+}
+
+/** How tall the crops are tells only where snow may cover them: a bed with covers is shared whatever grows in it. */
+function snowKey({ plantings }: GardenBed, keys: readonly CoverKey[]): readonly string[] {
+  return keys.length > 0 ? [] : [...new Set(plantings.map(({ cropId }) => cropId))].sort();
 }
 
 /** For {@link nightOutlook} where many gardens are worked out. */
@@ -122,6 +133,8 @@ export interface Bench {
   readonly heightDifferenceM: number | undefined;
   /** Days without sun, one after the other, up to now. */
   readonly sunlessDays: number;
+  /** Whole days outside before the night, the last one last. */
+  readonly daysBehind: readonly DayBehind[];
   soilUnder(covers: readonly CoverKey[]): SoilStart;
 }
 
@@ -143,6 +156,7 @@ export function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSp
         ? undefined
         : garden.elevationM - forecast.gridElevationM,
     sunlessDays: soil.sunlessDays,
+    daysBehind: daysBehind(weather.series, night.sunset),
     soilUnder: (covers) => soil.under(covers),
   };
 }
@@ -153,10 +167,13 @@ export function gardenSite(garden: Garden, elevationM: number): NightSite {
   return { ...exposedSite(garden.exposure, { ...garden, elevationM }), ...(horizonDeg && { horizonDeg }) };
 }
 
+const UNSOUND = 'a bed of the garden has covers that cannot lie so';
+
 /** A bed judged as it lies, and judged again under any other stack. */
 interface JudgedBed {
   readonly bed: GardenBed;
   readonly verdict: BedVerdict;
+  readonly past: BedInPast;
   verdictUnder(keys: readonly CoverKey[]): BedVerdict | undefined;
 }
 
@@ -166,14 +183,17 @@ function judgedBed(
   nightOf: (keys: readonly CoverKey[]) => BedNight | undefined,
 ): JudgedBed {
   const wet = staysOpenToRain(bed.covers) && (bench.weather.summary.rainBeforeFreezeMm ?? 0) >= WETTING_RAIN_MM;
-  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet));
+  const asItLies = nightOf(bed.covers);
+  if (asItLies === undefined) throw new RangeError(UNSOUND);
+  const past = bedInPast(bed.covers, asItLies, bench);
+  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet, past));
   const verdictUnder = (keys: readonly CoverKey[]) => {
-    const night = nightOf(keys);
+    const night = keys === bed.covers ? asItLies : nightOf(keys);
     return night && bedVerdict(plantings, keys, night, bench.weather.summary.wind10MPerS);
   };
   const verdict = verdictUnder(bed.covers);
-  if (verdict === undefined) throw new RangeError('a bed of the garden has covers that cannot lie so');
-  return { bed, verdict, verdictUnder };
+  if (verdict === undefined) throw new RangeError(UNSOUND);
+  return { bed, verdict, past, verdictUnder };
 }
 
 /** A cover from the shed serves one bed only: first the beds that it brings through, in order of urgency, then the others. */
@@ -188,12 +208,18 @@ function withSteps(judged: readonly JudgedBed[], shed: readonly CoverKey[]): Bed
   };
   for (const each of judged) settle(each, true);
   for (const each of judged) if (!steps.has(each)) settle(each, false);
-  return judged.map((each) => ({ bed: each.bed, verdict: each.verdict, step: steps.get(each) ?? { kind: 'nothing' } }));
+  return judged.map((each) => ({
+    bed: each.bed,
+    verdict: each.verdict,
+    past: each.past,
+    step: steps.get(each) ?? { kind: 'nothing' },
+  }));
 }
 
 /** A bed's night under a stack; undefined where the covers cannot lie so. */
 export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Bench): BedNight | undefined {
-  const { snowDepthM, rainBeforeFreezeMm = 0 } = bench.weather.summary;
+  const { snowDepthM, leastSnowDepthM, rainBeforeFreezeMm = 0 } = bench.weather.summary;
+  const overPlantsM = snowOverPlantsM(keys, cropsOf(bed), leastSnowDepthM);
   const night = bedNight(
     {
       site: bench.site,
@@ -201,12 +227,12 @@ export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Ben
       // The soil has the days behind it under the covers that lay there, not under tonight's extra one.
       soil: bench.soilUnder(bed.covers),
       bed: {
-        covers: keys,
+        covers: overPlantsM === undefined ? keys : ['snow', ...keys.filter((key) => key === 'jugs')],
         canopy: canopyOf(bed),
         ...(bed.frame && { frame: bed.frame }),
         ...(bed.soilKind && { soilKind: bed.soilKind }),
         ...(bed.mulch && { mulch: bed.mulch }),
-        ...(snowDepthM !== undefined && { snowDepthM }),
+        ...snowOn(overPlantsM ?? snowDepthM),
         ...(rainBeforeFreezeMm >= SOAKING_RAIN_MM && { litterIsWet: true }),
       },
       window: bench.window,
@@ -219,6 +245,19 @@ export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Ben
     bench.shared,
   );
   return night.kind === 'night' ? night : undefined;
+}
+
+function snowOn(snowDepthM: number | undefined): { readonly snowDepthM?: number } {
+  return snowDepthM === undefined ? {} : { snowDepthM };
+}
+
+function cropsOf({ plantings }: GardenBed) {
+  return plantings.flatMap(({ cropId }) => cropById(cropId) ?? []);
+}
+
+/** Snow that surely covers a bed as it lies; undefined where it does not. [m] */
+export function snowOverBedM(bed: GardenBed, { summary }: NightWeather): number | undefined {
+  return snowOverPlantsM(bed.covers, cropsOf(bed), summary.leastSnowDepthM);
 }
 
 /** The night with what the bed's own thermometers have taught; what beds share stays as computed. */
@@ -238,22 +277,18 @@ function staysOpenToRain(covers: readonly CoverKey[]): boolean {
 }
 
 /** What grows there and how hard it is; nothing where the table does not know the crop. */
-export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Planting[] {
+export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean, past?: BedInPast): Planting[] {
   const crop = cropById(planting.cropId);
   if (crop === undefined) return [];
-  const facts =
-    planting.hardeningIndex === undefined
-      ? planting.stage === 'just-set-out'
-        ? ({ said: 'grown-warm' } as const)
-        : {}
-      : { followedIndex: planting.hardeningIndex };
-  const { hardeningIndex } = assumedHardening(crop, facts);
+  const { hardeningIndex, ...assumed } = stateOf(crop, planting, past);
   const learned = hardinessLearned(crop, hardeningIndex, planting.outcomes ?? []);
   return [
     {
       crop,
       hardeningIndex,
+      ...assumed,
       circumstances: {
+        nightsInARow: past?.frozenNights ?? 0,
         matureHead: crop.organ === 'head' && planting.stage === 'grown',
         smallRosette: crop.organ === 'leaf' && planting.stage === 'just-set-out' && hardeningIndex > 0,
         wetThenFrozen,
@@ -261,4 +296,22 @@ export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Pl
       ...(learned && { learned }),
     },
   ];
+}
+
+/** What the grower said or the bot followed; else what the weather behind and the season have made of it. */
+function stateOf(
+  crop: Crop,
+  { hardeningIndex: known, stage }: GardenPlanting,
+  past: BedInPast | undefined,
+): Pick<Planting, 'hardeningIndex' | 'assumedFrom' | 'otherwiseIndex'> {
+  // Those of a shop or a windowsill are soft; who has hardened them off can say so.
+  if (known === undefined && crop.hardens && stage === 'just-set-out') {
+    return { hardeningIndex: 0, assumedFrom: 'set-out', otherwiseIndex: 1 };
+  }
+  const facts = known === undefined ? past && { there: past.hardening } : { followedIndex: known };
+  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, facts);
+  if (otherwiseIndex === undefined || basis === 'followed' || basis === 'said' || basis === 'no-matter') {
+    return { hardeningIndex };
+  }
+  return { hardeningIndex, assumedFrom: basis, otherwiseIndex };
 }

@@ -51,6 +51,8 @@ const SOIL_SD_K = 2;
 export interface OrdinaryNightOptions {
   readonly sky?: NightSky;
   readonly wind?: NightWind;
+  /** In figures, instead of `wind`. [m s⁻¹ at 10 m, 0…60] */
+  readonly windMPerS?: number;
   /** Snow lies round the bed: colder air at the ground, soil near freezing. */
   readonly snowLying?: boolean;
   /** What is known of the place. */
@@ -118,7 +120,10 @@ export function datedNight(lowC: number, day: Date, options: Omit<OrdinaryNightO
 
 function nightLike(lowC: number, night: Date, seasonGiven: boolean, options: OrdinaryNightOptions): OrdinaryNight {
   if (!(lowC >= -45 && lowC <= 25)) throw new RangeError(`lowC ${lowC} is outside −45…25`);
-  const { sky = 'clear', wind = 'light' } = options;
+  const { sky = 'clear' } = options;
+  const windMPerS = options.windMPerS ?? WIND_10_M_PER_S[options.wind ?? 'light'];
+  if (!(windMPerS >= 0 && windMPerS <= 60)) throw new RangeError(`windMPerS ${windMPerS} is outside 0…60`);
+  const wind = options.windMPerS === undefined ? (options.wind ?? 'light') : windOf(windMPerS);
   const site = ordinarySite(options);
   const { sunrise, sunset, dayLengthH } = sunOn(night, site);
   const curve = { lowC, rangeK: RANGE_K[sky], peakAfterH: dayLengthH / 2 + PEAK_AFTER_NOON_H };
@@ -133,14 +138,21 @@ function nightLike(lowC: number, night: Date, seasonGiven: boolean, options: Ord
       screenC: hours.map((hour) => dailyCurveC(curve, hour)),
       dewPointC: hours.map(() => lowC - DEW_POINT_BELOW_LOW_K),
       cloudFraction: hours.map(() => CLOUD_FRACTION[sky]),
-      wind10MPerS: hours.map(() => WIND_10_M_PER_S[wind]),
+      wind10MPerS: hours.map(() => windMPerS),
     },
     soil: soilUnder(options.coveredForWeeks ?? []),
     soilUnder,
     window: { from: sunset, to: new Date(nextSunrise.getTime() + WINDOW_AFTER_SUNRISE_H * HOUR_MS) },
     forecast: { kind: 'stated' },
-    assumed: { sky, wind, dayRangeK: curve.rangeK, windMPerS: WIND_10_M_PER_S[wind], night, seasonGiven },
+    assumed: { sky, wind, dayRangeK: curve.rangeK, windMPerS, night, seasonGiven },
   };
+}
+
+/** The word for a wind in figures: half-way between two. */
+function windOf(windMPerS: number): NightWind {
+  if (windMPerS < 1.6) return 'calm';
+  if (windMPerS < 3) return 'light';
+  return windMPerS < 5.5 ? 'breezy' : 'windy';
 }
 
 function ordinarySite({ site, snowLying }: OrdinaryNightOptions): NightSite {

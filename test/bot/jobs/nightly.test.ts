@@ -43,6 +43,31 @@ describe('a cold night', () => {
     expect(world.told).toEqual([]);
   });
 
+  test('of one who lost a minus sign moves nobody else’s, and tells of that garden alone', async () => {
+    const growers = [{ id: ANNE }, { id: BEN }, { id: STARTER }];
+    await addClub(world.store, { id: CLUB }, growers, BEFORE);
+    const lost = { latitudeDeg: 43.1, longitudeDeg: 76.3, timeZone: 'Asia/Bishkek' };
+    const later = new Date(BEFORE.getTime() + 86_400_000);
+    await addGrower(world.store, CLUB, { id: '100000000000000029', site: lost, bedCount: 1 }, later);
+    world.now = at('04:00');
+    const round = world.round();
+    await world.runUntil(at('16:25'), round);
+    const [early, ...more] = world.poster.to(CLUB);
+    expect(more).toEqual([]);
+    expect(early?.text).toMatch(/1 bed\b/);
+    expect(early?.text).not.toMatch(/18 beds|2:30 pm/);
+    await world.runUntil(at('20:00'), round);
+    const [, second, ...others] = world.poster.to(CLUB);
+    expect(others).toEqual([]);
+    expect(second?.text).toMatch(/^\d+ of 18 beds at risk tonight\. Shut by 2:30 pm\./);
+    expect(
+      world.postedAt
+        .get(second?.messageId ?? '')
+        ?.toISOString()
+        .slice(11, 15),
+    ).toBe('16:3');
+  });
+
   test('comes earlier for a channel that wants more time', async () => {
     await addClub(world.store, { id: CLUB, leadH: 6 }, [{ id: ANNE }], BEFORE);
     await world.runUntil(at('13:40'), world.round());
