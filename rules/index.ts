@@ -54,6 +54,7 @@ export * from './night/bed-night.ts';
 export type { BookNight } from './night/book-night.ts';
 export * from './night/climate.ts';
 export * from './night/coldest-low.ts';
+export * from './night/day-before.ts';
 export * from './night/exposure.ts';
 export * from './night/long-cold.ts';
 export * from './night/ordinary-night.ts';

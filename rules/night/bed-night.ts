@@ -36,6 +36,8 @@ export interface SharedNight {
   readonly start: Date;
   readonly end: Date;
   readonly sunset: Date;
+  /** Where weather that was forecast or seen begins; before it the day is made up. */
+  readonly knownFrom: Date;
   /** When blankets and the like are on. */
   readonly nightCover: TimeWindow;
   readonly prepared: PreparedWeather;
@@ -121,6 +123,7 @@ export function sharedNight(
     start,
     end,
     sunset,
+    knownFrom: new Date(Math.max(start.getTime(), firstMs + (weather.assumedH ?? 0) * HOUR_MS)),
     nightCover: { from: night?.shutBy ?? window.from, to: new Date(uncoverMs) },
     prepared: preparedWeather(site, weather, start, end),
   };
@@ -211,7 +214,7 @@ function nightOf(
       cloudFraction: cloudAt(shared.prepared.series, leafLowAt),
       windMPerS: outside.wind10MPerS,
       soilSdK: soil.sdK,
-      sunBeforeNightH: (shared.sunset.getTime() - shared.start.getTime()) / HOUR_MS,
+      sunBeforeNightH: (shared.sunset.getTime() - shared.knownFrom.getTime()) / HOUR_MS,
       forecast,
     }),
     stack,
