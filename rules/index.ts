@@ -28,6 +28,7 @@ export type { CropDerivation, StateDerivation, Voice } from './crops/tolerance.t
 export * from './day/bed-day.ts';
 export * from './day/clear-day-light.ts';
 export * from './day/day-span.ts';
+export * from './day/days-behind.ts';
 export * from './day/openable.ts';
 export * from './day/opening-advice.ts';
 export * from './day/opening-limit.ts';
@@ -54,6 +55,7 @@ export * from './night/bed-night.ts';
 export type { BookNight } from './night/book-night.ts';
 export * from './night/climate.ts';
 export * from './night/coldest-low.ts';
+export * from './night/day-before.ts';
 export * from './night/exposure.ts';
 export * from './night/long-cold.ts';
 export * from './night/ordinary-night.ts';

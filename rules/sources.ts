@@ -44,6 +44,10 @@ export const SOURCES = {
     title: 'Conductivity 0.03–0.08 W/mK of household textiles, tarps, mats and straw, from memory; none fitted',
     standing: 'MEMORY',
   },
+  'covered-soils': {
+    title: 'Soils under covers in hard cold, 0 to 4 °C: garden and farm weblogs 2010–2013, growers’ forum (compiled)',
+    standing: 'READ',
+  },
   'fabric-optics': {
     title: 'Longwave of nonwovens from polymer thickness and scattering; the least certain numbers here',
     standing: 'JUDGEMENT',
