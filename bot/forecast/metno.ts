@@ -26,7 +26,7 @@ export class MetnoSource implements ForecastSource {
       ...(answer.modifiedAt === undefined ? {} : { modifiedAt: answer.modifiedAt }),
     };
     return accepted(
-      read('metno', () => readMetno(body, context)),
+      read('metno', answer, () => readMetno(body, context)),
       now,
     );
   }

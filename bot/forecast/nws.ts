@@ -56,7 +56,7 @@ export class NwsSource implements ForecastSource, WarningSource {
     refuseOutside(await this.#spot(asked, true));
     const answer = await this.#transport.get('nws', `/alerts/active?point=${pointOf(asked)}`, HEADERS);
     const body = answerJson('nws', answer);
-    return read('nws', () => readWarnings(body, now));
+    return read('nws', answer, () => readWarnings(body, now));
   }
 
   async #spot(place: ForecastPlace, remembered: boolean): Promise<Spot> {
@@ -73,11 +73,12 @@ export class NwsSource implements ForecastSource, WarningSource {
   #resolved(answer: Answer): Omit<Spot, 'resolvedAtMs'> {
     if (answer.status === 404) return { gridPath: undefined, timeZone: undefined };
     const body = answerJson('nws', answer);
-    const { forecastGridData, timeZone } = read('nws', () =>
+    const { forecastGridData, timeZone } = read('nws', answer, () =>
       shaped(pointSchema, body, 'The answer about the place'),
     ).properties;
     const { pathname } = new URL(forecastGridData);
     if (!pathname.startsWith('/gridpoints/')) {
+      answer.unreadable();
       throw new ForecastServiceError('nws', 'bad-answer', 'The National Weather Service points to no forecast grid.');
     }
     return { gridPath: pathname, timeZone };
@@ -95,7 +96,9 @@ export class NwsSource implements ForecastSource, WarningSource {
       place,
       ...(timeZone === undefined ? {} : { timeZone }),
     };
-    const forecast = read('nws', () => readNwsGrid(shaped(bodySchema, body, 'The forecast grid').properties, context));
+    const forecast = read('nws', answer, () =>
+      readNwsGrid(shaped(bodySchema, body, 'The forecast grid').properties, context),
+    );
     return accepted(forecast, now);
   }
 }

@@ -49,7 +49,7 @@ export class OpenMeteoSource implements ForecastSource {
     const body = answerJson('openmeteo', answer);
     const context = { fetchedAt: new Date(now.getTime() - answer.ageS * 1000), place: asked };
     return accepted(
-      read('openmeteo', () => readOpenMeteo(body, context)),
+      read('openmeteo', answer, () => readOpenMeteo(body, context)),
       now,
     );
   }

@@ -20,6 +20,8 @@ export interface Answer {
   /** How long ago the service gave it, where it was kept since. [s] */
   readonly ageS: number;
   readonly modifiedAt?: Date;
+  /** To be called by a reader that cannot make sense of it: it is asked for anew next time, and the operator hears of it. */
+  readonly unreadable: () => void;
 }
 
 /** What the operator should know; it names no place. */
@@ -123,6 +125,7 @@ class Line {
   readonly #options: TransportOptions;
   readonly #dispatcher: Dispatcher;
   readonly #pauses: Pauses;
+  readonly #cache: AnswerCache;
   readonly #base: URL;
   readonly #userAgent: string;
 
@@ -135,6 +138,7 @@ class Line {
     this.#base = new URL(options.bases[service]);
     this.#userAgent = `Eiderdown/0.1 (${options.contact.replace(/[^ -~]/g, '')})`;
     this.#pauses = new Pauses(service, clockMs);
+    this.#cache = new AnswerCache(policy.cache);
     this.#dispatcher = agent.compose(
       politeness({
         origin: this.#base.origin,
@@ -146,7 +150,7 @@ class Line {
       interceptors.redirect({ maxRedirections: 3 }),
       interceptors.cache({
         type: 'private',
-        store: new AnswerCache(policy.cache),
+        store: this.#cache,
         ...(freshWithoutWordS === undefined ? {} : { cacheByDefault: freshWithoutWordS }),
       }),
     );
@@ -163,13 +167,13 @@ class Line {
     }
     if (status >= 499) throw this.#failure('unavailable', status, this.#pauses.failed(path));
     this.#pauses.answered();
-    return response;
+    return { ...response, unreadable: () => this.#unreadable(path, status) };
   }
 
   async #dispatched(
     path: string,
     headers: Readonly<Record<string, string>>,
-  ): Promise<Answer & { retryAfterS: number }> {
+  ): Promise<Omit<Answer, 'unreadable'> & { retryAfterS: number }> {
     try {
       const response = await this.#dispatcher.request({
         origin: this.#base.origin,
@@ -192,6 +196,11 @@ class Line {
       const code = UNREADABLE.has(codeOf(cause)) ? 'bad-answer' : 'unavailable';
       throw this.#failure(code, undefined, this.#pauses.failed(path), cause);
     }
+  }
+
+  #unreadable(path: string, status: number): void {
+    this.#cache.delete({ origin: this.#base.origin, method: 'GET', path, headers: {} });
+    this.#options.tell?.({ service: this.#service, code: 'bad-answer', status });
   }
 
   async #text(wire: Buffer, encoding: string): Promise<string> {

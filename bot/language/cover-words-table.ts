@@ -99,7 +99,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'low-tunnel',
     phrases:
-      'plastic, plastic film, clear plastic, poly, polythene, polyethylene, plastic sheeting, plastic sheet, poly film, film, ' +
+      'plastic, sheet plastic, plastic wrap, painters plastic, plastic film, clear plastic, poly, polythene, polyethylene, plastic sheeting, plastic sheet, poly film, film, ' +
       'greenhouse plastic, greenhouse film, clear film, polyfilm, greenhouse poly, clear poly, sheet of plastic, plastic cover',
     assumes: 'plastic-on-hoops',
   },
@@ -174,7 +174,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
       'jugs, water jugs, jugs of water, milk jugs, gallon jugs, bottles of water, water bottles, water barrels, barrels of water, ' +
       'buckets of water, water jug, jug of water, water filled jugs, jugs filled with water, water containers, milk jugs of water, ' +
       'milk jugs full of water, jugs full of water, gallon jugs of water, drums of water, ' +
-      'warm water bottles, black jugs, bottles filled with water',
+      'warm water bottles, hot water bottle, hot water bottles, jugs of hot water, jugs of warm water, hot water jugs, warm water jugs, buckets of hot water, buckets of warm water, bottles of hot water, bottles of warm water, jugs filled with hot water, jugs filled with warm water, jugs with hot water, black jugs, bottles filled with water',
   },
 ];
 
@@ -203,6 +203,8 @@ export const BARE_WORDS: readonly { readonly fronts?: string; readonly phrases: 
 
 /** Things that people lay over plants and no table holds. */
 export const OTHER_COVER_WORDS =
+  'shower curtain, shower curtains, pool cover, tablecloth plastic, cling film, saran wrap, pop bottle, pop bottles, soda bottle, soda bottles, two liter bottle, 2 liter bottle, 2 liter bottles, two litre bottles, cut jug, cut jugs, cut off jug, cut off jugs, jug with the bottom cut off, jugs with the bottoms cut off, ' +
+  'yoga mat, bath mat, pillow, pillows, pillowcase, pillowcases, coat, coats, jacket, jackets, sweater, curtain, curtains, drapes, paper bags, paper bag, feed sacks, feed sack, egg cartons, insulation, fiberglass insulation, fibreglass insulation, pink insulation, ' +
   'bubble wrap, bubblewrap, cardboard, cardboard box, cardboard boxes, bucket, buckets, plant pot, plant pots, flower pot, flower pots, upturned pot, newspaper, ' +
   'newspapers, burlap, hessian, burlap sack, sacking, space blanket, foil blanket, mylar, mylar blanket, emergency blanket, ' +
   'shade cloth, shadecloth, carpet, rug, wood chips, woodchips, wood chip, bark mulch, sawdust, compost, trash bag, trash bags, garbage bag, garbage bags, ' +

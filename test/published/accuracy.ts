@@ -1,12 +1,8 @@
-import { readFileSync, writeFileSync } from 'node:fs';
 import type { Comparison } from './accuracy/comparison.ts';
 import { comparisons } from './accuracy/comparisons.ts';
 import { asJson, asMarkdown, asText } from './accuracy/print.ts';
-import { withTable } from './accuracy/readme.ts';
 
-const README = 'README.md';
-
-/** Everything that is held against a source outside the project: `npm run accuracy`, with `--markdown`, `--json`, or `--readme` to renew the README. */
+/** Everything that is held against a source outside the project: `npm run accuracy`, with `--markdown` or `--json`. */
 function main(words: readonly string[]): number {
   const [word = '--text', ...more] = words;
   const shown = SHOWN[word];
@@ -22,7 +18,6 @@ const SHOWN: Readonly<Record<string, (all: readonly Comparison[]) => void>> = {
   '--text': (all) => print(asText(all)),
   '--markdown': (all) => print(asMarkdown(all)),
   '--json': (all) => print(asJson(all)),
-  '--readme': (all) => writeFileSync(README, withTable(readFileSync(README, 'utf8'), asMarkdown(all))),
 };
 
 function print(text: string): void {

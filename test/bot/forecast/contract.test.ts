@@ -68,7 +68,7 @@ for (const [name, { path, open }] of Object.entries(SOURCES)) {
     it('says who it is and whose fault it was, without the place', async () => {
       services.script(path, { status: 403 });
       const error = await failure();
-      expect(error).toMatchObject({ service: name, code: 'refused', retryAfterS: 3600 });
+      expect(error).toMatchObject({ service: name, code: 'refused', retryAfterS: 90 });
       expect(error.message).not.toMatch(/41|96/);
     });
 
