@@ -44,6 +44,10 @@ export const SOURCES = {
     title: 'Conductivity 0.03–0.08 W/mK of household textiles, tarps, mats and straw, from memory; none fitted',
     standing: 'MEMORY',
   },
+  'covered-soils': {
+    title: 'Soils under covers in hard cold, 0 to 4 °C: garden and farm weblogs 2010–2013, growers’ forum (compiled)',
+    standing: 'READ',
+  },
   'fabric-optics': {
     title: 'Longwave of nonwovens from polymer thickness and scattering; the least certain numbers here',
     standing: 'JUDGEMENT',
@@ -225,7 +229,8 @@ export const SOURCES = {
   'lettuce-consensus': { title: 'extension and grower consensus', standing: 'MEMORY' },
   'mache-experience': { title: 'seed-trade and European market-garden experience', standing: 'MEMORY' },
   'limit-statements': {
-    title: 'Errors of statements, kinds of crop and their spreads in fitting the limits of crops, judged from the collected rows',
+    title:
+      'Errors of statements, kinds of crop and their spreads in fitting the limits of crops, judged from the collected rows',
     standing: 'JUDGEMENT',
   },
   'maqbool-2010': { title: 'pulse frost-tolerance review (Maqbool, Shafiq & Lake 2010)', standing: 'MEMORY' },
@@ -309,8 +314,7 @@ export const SOURCES = {
     standing: 'READ',
   },
   'two-thermometers': {
-    title:
-      'A low read outdoors or in a forecast stands for the leaf that the night model has on the ordinary night',
+    title: 'A low read outdoors or in a forecast stands for the leaf that the night model has on the ordinary night',
     standing: 'JUDGEMENT',
   },
   'usda-handbook-66': { title: 'USDA HB 66', standing: 'MEMORY' },

@@ -27,7 +27,7 @@ export const LIMITS: Readonly<Record<string, LimitsRow>> = {
   collards: { unhardened: [-3.32, -6.04, -6.79, 2.91], hardened: [-11.41, -15.35, -16.35, 2.71], statements: 16 },
   mache: { unhardened: [-7, -9.12, -9.87, 3.27], hardened: [-17.5, -20.23, -21.23, 3.48], statements: 4 },
   claytonia: { unhardened: [-5.54, -7.66, -8.41, 3.25], hardened: [-12.08, -14.07, -14.82, 3.42], statements: 2 },
-  lettuce: { unhardened: [-2.86, -3.86, -4.36, 2.74], hardened: [-8.32, -9.38, -10.38, 2.74], statements: 28 },
+  lettuce: { unhardened: [-2.86, -3.86, -4.36, 2.74], hardened: [-8.33, -9.38, -10.38, 2.74], statements: 28 },
   'leaf-lettuce': { unhardened: [-1.55, -2.71, -3.21, 2.74], hardened: [-5.39, -7.71, -8.71, 2.91], statements: 30 },
   romaine: { unhardened: [-1.41, -2.61, -3.11, 2.67], hardened: [-4.98, -7.37, -8.37, 2.84], statements: 32 },
   'butterhead-lettuce': {
@@ -74,7 +74,7 @@ export const LIMITS: Readonly<Record<string, LimitsRow>> = {
     hardened: [-10.69, -13.06, -14.06, 3.19],
     statements: 5,
   },
-  kalettes: { unhardened: [-4.41, -6.36, -7.11, 3.22], hardened: [-10.99, -13.4, -14.4, 3.24], statements: 0 },
+  kalettes: { unhardened: [-4.41, -6.36, -7.11, 3.22], hardened: [-11, -13.4, -14.4, 3.24], statements: 0 },
   broccoli: {
     unhardened: [-3.34, -4.34, -4.84, 3.1],
     hardened: [-7.43, -8.43, -9.18, 2.99],
@@ -93,7 +93,7 @@ export const LIMITS: Readonly<Record<string, LimitsRow>> = {
   },
   'overwintering-cauliflower': {
     unhardened: [-4.41, -6.36, -7.11, 3.22],
-    hardened: [-10.99, -13.4, -14.4, 3.24],
+    hardened: [-11, -13.4, -14.4, 3.24],
     statements: 0,
   },
   romanesco: {
@@ -227,7 +227,7 @@ export const LIMITS: Readonly<Record<string, LimitsRow>> = {
   potato: { unhardened: [-1.93, -3.1, -3.47, 1.18], statements: 6 },
   tomato: { unhardened: [-1.37, -2.66, -3.03, 1], statements: 9 },
   pepper: { unhardened: [-1.42, -2.71, -3.09, 1], statements: 5 },
-  eggplant: { unhardened: [-1.47, -2.77, -3.14, 1], statements: 3 },
+  eggplant: { unhardened: [-1.47, -2.77, -3.15, 1], statements: 3 },
   cucumber: { unhardened: [-1.57, -2.89, -3.26, 1], statements: 3 },
   zucchini: { unhardened: [-1.52, -2.82, -3.2, 1.01], statements: 2 },
   'winter-squash': { unhardened: [-1.46, -2.76, -3.13, 1.01], statements: 1 },
@@ -252,9 +252,9 @@ export const LIMITS: Readonly<Record<string, LimitsRow>> = {
   artichoke: { unhardened: [-1.31, -3.48, -4.23, 2.64], hardened: [-2.75, -5.6, -6.6, 3.35], statements: 1 },
   cardoon: { unhardened: [-1.22, -3.38, -4.13, 3.04], hardened: [-2.84, -5.66, -6.66, 3.5], statements: 0 },
   rosemary: { unhardened: [-3.38, -5.49, -6.24, 3.34], hardened: [-7.75, -10.49, -11.49, 3.5], statements: 1 },
-  thyme: { unhardened: [-7.18, -10.05, -11.05, 3.29], hardened: [-19.35, -22.09, -23.09, 3.5], statements: 1 },
-  sage: { unhardened: [-6.94, -9.81, -10.81, 3.29], hardened: [-18.88, -21.62, -22.62, 3.5], statements: 1 },
-  oregano: { unhardened: [-6.94, -9.81, -10.81, 3.29], hardened: [-18.88, -21.62, -22.62, 3.5], statements: 1 },
+  thyme: { unhardened: [-7.18, -10.05, -11.05, 3.29], hardened: [-19.37, -22.11, -23.11, 3.5], statements: 1 },
+  sage: { unhardened: [-6.94, -9.81, -10.81, 3.29], hardened: [-18.89, -21.62, -22.62, 3.5], statements: 1 },
+  oregano: { unhardened: [-6.94, -9.81, -10.81, 3.29], hardened: [-18.89, -21.62, -22.62, 3.5], statements: 1 },
   marjoram: { unhardened: [-4.1, -5.1, -5.6, 3.15], hardened: [-7.82, -8.82, -9.57, 3.16], statements: 0 },
   mint: { unhardened: [-3.02, -4.23, -4.73, 3.1], hardened: [-7.49, -9.91, -10.91, 2.99], statements: 1 },
   oats: { unhardened: [-3.68, -5.32, -5.82, 3.05], hardened: [-7.72, -11, -12, 3.21], statements: 1 },

@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { accuracyLine, errorOf, isWithin } from './accuracy/comparison.ts';
 import { comparisons } from './accuracy/comparisons.ts';
+import { tableIn, withTable } from './accuracy/page.ts';
 import { asMarkdown, rowsPerSource } from './accuracy/print.ts';
-import { tableIn, withTable } from './accuracy/readme.ts';
 
 const ALL = comparisons();
-const README = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+const PAGE = readFileSync(new URL('README.md', import.meta.url), 'utf8');
 
 describe.each(ALL.map((comparison) => [`${comparison.quantity}: ${comparison.source}`, comparison] as const))(
   '%s',
@@ -44,15 +44,15 @@ test('no error is other than a number', () => {
   }
 });
 
-describe('the README', () => {
+describe('the accuracy page', () => {
   test('has the table that the program prints', () => {
-    expect(tableIn(README)).toBe(asMarkdown(ALL));
+    expect(tableIn(PAGE)).toBe(asMarkdown(ALL));
   });
 
   test('is renewed between its markers and nowhere else', () => {
-    const renewed = withTable(README, 'new');
+    const renewed = withTable(PAGE, 'new');
     expect(tableIn(renewed)).toBe('new');
-    expect(withTable(renewed, tableIn(README))).toBe(README);
+    expect(withTable(renewed, tableIn(PAGE))).toBe(PAGE);
   });
 });
 

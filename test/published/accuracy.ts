@@ -1,12 +1,8 @@
-import { readFileSync, writeFileSync } from 'node:fs';
 import { comparisons } from './accuracy/comparisons.ts';
 import { cropsMarkdown, outcomesMarkdown } from './accuracy/outcome-print.ts';
 import { asJson, asMarkdown, asText } from './accuracy/print.ts';
-import { withTable } from './accuracy/readme.ts';
 
-const README = 'README.md';
-
-/** Everything that is held against a source outside the project: `npm run accuracy`, with `--markdown`, `--json`, `--outcomes` or `--crops`, or `--readme` to renew the README. */
+/** Everything that is held against a source outside the project: `npm run accuracy`, with `--markdown`, `--json`, `--outcomes` or `--crops`. */
 function main(words: readonly string[]): number {
   const [word = '--text', ...more] = words;
   const shown = SHOWN[word];
@@ -24,7 +20,6 @@ const SHOWN: Readonly<Record<string, () => void>> = {
   '--json': () => print(asJson(comparisons())),
   '--outcomes': () => print(outcomesMarkdown()),
   '--crops': () => print(cropsMarkdown()),
-  '--readme': () => writeFileSync(README, withTable(readFileSync(README, 'utf8'), asMarkdown(comparisons()))),
 };
 
 function print(text: string): void {

@@ -1,5 +1,6 @@
 import { type Crop, cropById, orderProblem } from '../../../rules/index.ts';
 import { degrees, temperature } from '../../ground/units.ts';
+import { doubtsOf } from '../../language/doubts.ts';
 import { nearestCrops } from '../../language/nearest-crops.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Vocabulary } from '../../language/vocabulary.ts';
@@ -9,11 +10,14 @@ import { list, saidBack } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { COLDEST_ASKED_C, WARMEST_ASKED_C } from './asked-night.ts';
+import { bothWaysAnswer } from './both-ways.ts';
 import { compareAnswer } from './compare-covers.ts';
-import { cautionAnswer, dayRuleAnswer, declinedAnswer } from './guidance.ts';
+import { adviceAnswer, cautionAnswer, dayRuleAnswer, declinedAnswer, harvestRuleAnswer } from './guidance.ts';
+import { harvestAnswer } from './harvest.ts';
 import { howColdAnswer } from './how-cold.ts';
 import { type Plot, plotsAsked } from './plots.ts';
 import { refused } from './refused.ts';
+import { snowOnCoverAnswer } from './snow-on-cover.ts';
 import { surviveAnswer } from './survive.ts';
 import { saidTemperature, understoodLine } from './understood-line.ts';
 import { whatCoverAnswer } from './what-cover.ts';
@@ -41,7 +45,9 @@ function strangerLines({ intent, unknownCrops }: Understood): readonly string[] 
 }
 
 function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
-  if (understood.intent === 'caution') return cautionAnswer(understood);
+  if (understood.intent === 'caution')
+    return snowOnCoverAnswer(understood, context.reader) ?? cautionAnswer(understood);
+  if (understood.advice && understood.lowC === undefined) return adviceAnswer(understood, understood.advice);
   if (understood.intent === 'decline') return declinedAnswer(understood);
   const problem = problemAnswer(understood, context);
   if (problem !== undefined) return problem;
@@ -64,17 +70,27 @@ function byIntent(understood: Understood, context: AskContext): Answered {
       return howColdAnswer(understood, plots, context);
     case 'compare-covers':
       return compareAnswer(understood, crops, context);
+    case 'pick':
+      return pickAnswer(understood, plots, context);
     case 'vent':
     case 'close':
-    case 'pick':
       return dayRuleAnswer(understood, context);
     case 'season':
       return refused(understood, 'For that I need your place: set it with "site", then ask again.');
     case 'caution':
+    case 'advice':
     case 'unknown-crop':
     case 'decline':
       return declinedAnswer(understood);
   }
+}
+
+/** Before a night it is whether to pick, after one when. */
+function pickAnswer(understood: Understood, plots: readonly Plot[], context: AskContext): Answered {
+  if (understood.beforeNight !== true) return dayRuleAnswer(understood, context);
+  return context.night === undefined
+    ? harvestRuleAnswer(understood)
+    : harvestAnswer(understood, plots, context, context.night);
 }
 
 /** What hangs on a night: of the low that was said, or of a forecast. */
@@ -88,6 +104,7 @@ function nightAnswer(
   if (night === undefined) return askedBack(understood, context);
   if (understood.intent === 'which-crops' && context.plots === undefined)
     return whichCropsAnswer(understood, crops, context, night);
+  if (doubtsOf(understood).length > 0) return bothWaysAnswer(understood, plots, context, night);
   return understood.intent === 'what-cover' && areAlike(plots)
     ? whatCoverAnswer(understood, plots, context, night)
     : surviveAnswer(understood, plots, context, night);

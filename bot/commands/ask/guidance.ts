@@ -1,4 +1,12 @@
-import { CAUTIONS, type CautionKey } from '../../../rules/index.ts';
+import {
+  ADVICE,
+  type AdviceKey,
+  CAUTIONS,
+  type CautionKey,
+  cropById,
+  HARVESTS,
+  harvestKind,
+} from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Answered, AskContext } from './answered.ts';
@@ -19,6 +27,29 @@ export function cautionAnswer(understood: Understood): Answered {
     [...others, 'Local codes and licensed practice come before anything I say.'],
     topics,
   );
+}
+
+/** What no night's figures answer. */
+export function adviceAnswer(understood: Understood, key: AdviceKey): Answered {
+  const { headline, lines, cautions } = ADVICE[key];
+  return answered(understood, headline, lines, cautions);
+}
+
+/** Pick before the freeze or cover, where neither a low nor a place is known: the rule of the trade. */
+export function harvestRuleAnswer(understood: Understood): Answered {
+  const kinds = new Set(understood.crops.flatMap(({ id }) => cropById(id) ?? []).map(harvestKind));
+  const lines =
+    kinds.size > 0
+      ? [...kinds].flatMap((kind) => [HARVESTS[kind].pick, HARVESTS[kind].keeps])
+      : [
+          'Pick before the freeze: all fruit of tender crops, basil, squash, cauliflower, firm lettuce heads.',
+          'Cover: lettuce, chard, Asian greens, broccoli, cabbage heads below a hard freeze.',
+          'Leave: kale, spinach, leeks, sprouts, carrots and parsnips; cold sweetens them. Mulch roots before the soil freezes.',
+        ];
+  return answered(understood, 'Before the freeze, not after it: pick what freezing spoils, cover what it only burns.', [
+    ...lines,
+    'Name the low, or set your place with "site", and I say which it is tonight.',
+  ]);
 }
 
 /** When to open, shut and pick where no place is known: the rules of the trade. */

@@ -102,6 +102,16 @@ describe('who and where', () => {
     expect(await kept()).toBeDefined();
   });
 
+  test('a channel of another server is refused, and its own warnings stay', async () => {
+    await club.say('warnings start', manager);
+    const elsewhere = { ...CHANNEL, guildId: '100000000000000002', channelId: OTHER_CHANNEL };
+    for (const action of ['start', 'stop']) {
+      const line = `warnings ${action} channel:${CHANNEL.channelId}`;
+      expect((await club.say(line, { member: 'mallory', place: elsewhere, manager: true })).refused).toBe(true);
+    }
+    expect(await kept()).toMatchObject({ guildId: GUILD, startedBy: 'anna' });
+  });
+
   test('without anything to post with, that is said', async () => {
     const { poster: _none, ...rest } = club.services;
     club.services = rest;
@@ -189,6 +199,33 @@ describe('join and leave', () => {
     await club.say('warnings join');
     await club.say('site default site:Allotment');
     expect((await club.store.channels.gardens(CHANNEL.channelId ?? ''))[0]?.site.name).toBe('Allotment');
+  });
+
+  test('a place far from the others is asked about, and joins when that is right', async () => {
+    await club.say('warnings start', manager);
+    await club.say('site set lat:43.11 lon:-76.30');
+    await club.say('warnings join');
+    await club.say('site set lat:43.2 lon:76.30', { member: 'ben' });
+    const asked = await club.say('warnings join', { member: 'ben' });
+    expect(asked.headline).toMatch(/^Home is far from everybody else here\. Is it right\?$/);
+    expect(wordsOf(asked)).toContain('43.2° N, 76.3° E, by the clock of Asia/Almaty');
+    expect(await club.store.channels.gardens(CHANNEL.channelId ?? '')).toHaveLength(1);
+    await club.press(asked.buttons?.[0]?.id ?? '', { member: 'ben' });
+    expect(await club.store.channels.gardens(CHANNEL.channelId ?? '')).toHaveLength(2);
+    await club.say('warnings leave', { member: 'ben' });
+    await club.say('warnings join sure:yes', { member: 'ben' });
+    expect(await club.store.channels.gardens(CHANNEL.channelId ?? '')).toHaveLength(2);
+  });
+
+  test('the first to join, and who is not far off, is not asked', async () => {
+    await club.say('warnings start', manager);
+    for (const [member, lon] of [
+      ['anna', '-76.30'],
+      ['ben', '-80'],
+    ]) {
+      await club.say(`site set lat:43.11 lon:${lon}`, { member: member ?? '' });
+      expect((await club.say('warnings join', { member: member ?? '' })).headline).toContain('look after Home');
+    }
   });
 
   test('a member who leaves is looked after no longer', async () => {
