@@ -90,7 +90,7 @@ const ROWS_PER_SOURCE: Readonly<Record<string, number>> = {
   'No alarm where no harm was seen — growers and services, each source left out once — read': 112,
   'Not "holds" where harm was seen — growers and services, each source left out once — read': 71,
   'Not "winterkill" where the plant lived — growers and services, each source left out once — read': 40,
-  'Outside low that kills half of a bare crop — growers’ winter-kill lists — read': 89,
+  'Outside low that kills half of a bare crop — growers’ winter-kill lists — read': 86,
   'Frames: size, shutting time, 75 °F, walls, little opening in deep winter — common practice, no source — no source': 15,
   'Lettuce at 12 and 15 °F, tender and hardened plants — common practice, no source — no source': 14,
   'Days longer than the packet, sown 1 to 15 September — extension consensus R062 — memory': 12,
