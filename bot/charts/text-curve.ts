@@ -40,6 +40,7 @@ export function textCurve(chart: CurveChart, { columns, rows }: TextSize = USUAL
     ...grid.map((line, index) => `${(margin.get(index) ?? '').padStart(LABEL_WIDTH)} |${line.join('').trimEnd()}`),
     axis(chart, columns),
     ...legend(chart),
+    ...noteLines(chart.note ?? '', columns + LABEL_WIDTH),
   ];
 }
 
@@ -108,5 +109,16 @@ function legend({ curves, limits, moments, timeZone, units }: CurveChart): strin
 function pairs(words: readonly string[]): string[] {
   const lines: string[] = [];
   for (let index = 0; index < words.length; index += 2) lines.push(words.slice(index, index + 2).join('   '));
+  return lines;
+}
+
+/** The note broken between words, no wider than the drawing. */
+function noteLines(note: string, columns: number): string[] {
+  const lines: string[] = [];
+  for (const word of note.split(' ').filter((each) => each !== '')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= columns) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(`  ${word}`);
+  }
   return lines;
 }

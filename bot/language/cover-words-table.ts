@@ -13,7 +13,7 @@ export interface CoverWords {
 
 /**
  * What people call covers. "Frost blanket", "frost cloth" and the like are the heavy fabric unless a weight is said
- * (model specification, section 12.4); a plain "blanket" is one from the house. All common practice.
+ * (physics page, `rules/balance/README.md`, section 12); a plain "blanket" is one from the house. All common practice.
  */
 export const COVER_WORDS: readonly CoverWords[] = [
   {
