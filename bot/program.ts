@@ -88,7 +88,10 @@ async function openServices(
           bases: { nws: config.NWS_BASE, metno: config.METNO_BASE, openmeteo: config.OPENMETEO_BASE },
           contact,
           ...(order !== undefined && { order }),
-          tell: (event) => log.warn(event, 'a forecast service did not serve'),
+          tell: (event) => {
+            watch.serviceTold(event);
+            log.warn(event, 'a forecast service did not serve');
+          },
         });
   if (forecasts !== undefined) closing.push(() => forecasts.close());
   return {

@@ -45,8 +45,6 @@ export interface ClubNight {
   readonly unknown: readonly UnknownNight[];
   /** Gardens that could not be worked out through a fault of ours. */
   readonly failedCount: number;
-  /** The first shutting time of all. */
-  readonly shutBy: Date | undefined;
 }
 
 /** Does the work, or tells the operator why not and returns undefined: one garden's fault stays with it. */
@@ -92,7 +90,7 @@ export class NightDesk {
       // Whoever asks the bot something meanwhile is answered between two gardens.
       await nextTurn();
     }
-    return { name, known, unknown, failedCount, shutBy: this.#firstShutBy(gardens, name) };
+    return { name, known, unknown, failedCount };
   }
 
   /**
@@ -134,11 +132,6 @@ export class NightDesk {
       return sunrise === undefined ? [] : { garden, at: sunrise, since: garden.since };
     });
     return partyOf(timed, kind, 0);
-  }
-
-  #firstShutBy(gardens: readonly Garden[], name: string): Date | undefined {
-    const times = gardens.flatMap((garden) => this.nightOf(garden, name)?.shutBy.getTime() ?? []);
-    return times.length === 0 ? undefined : new Date(Math.min(...times));
   }
 
   async gardenNight(garden: Garden, name: string, now: Date): Promise<GardenNight | UnknownNight | 'no-night'> {

@@ -6,6 +6,8 @@ export type Work =
   | { readonly kind: 'warning' }
   /** Look again before covers are shut, and tell the channel if it has become worse. */
   | { readonly kind: 'check' }
+  /** Tell a channel of gardens for which there was no forecast when it was told, as soon as there is one. */
+  | { readonly kind: 'late' }
   /** Tell a channel when to open. */
   | { readonly kind: 'opening' }
   /** Follow how hard a channel's plants have become; nothing is posted. */
@@ -18,6 +20,7 @@ export type Work =
   | { readonly kind: 'pause-notice'; readonly memberId: string; readonly channelId: string };
 
 export const WARNING = 'warning';
+export const LATE = 'late';
 export const OPENING = 'opening';
 export const HARDENING = 'hardening';
 const CHECK_START = 'worse-';
@@ -50,6 +53,7 @@ export function workOf({ placeId, kind }: DeliveryKey): Work | undefined {
   if (colon >= 0) return { kind: 'own-part', memberId, siteId: kind.slice(colon + 1) };
   const whole = kind.slice(0, kind.length - suffixOf(kind).length);
   if (whole === WARNING) return { kind: 'warning' };
+  if (whole === LATE) return { kind: 'late' };
   if (whole === OPENING) return { kind: 'opening' };
   if (kind === HARDENING) return { kind: 'hardening' };
   return kind.startsWith(CHECK_START) ? { kind: 'check' } : undefined;

@@ -1,5 +1,6 @@
 import type { CoverLayer } from '../balance/night-input.ts';
 import type { SourceKey } from '../sources.ts';
+import { MAKESHIFT_MATERIALS } from './makeshift-materials.ts';
 
 /** What a cover is made of, wherever it lies: optics, resistance, leakage and light, without shape and air space. */
 export type Skin = Omit<CoverLayer, 'areaRatio' | 'spaceM' | 'contactWPerM2K'>;
@@ -19,6 +20,7 @@ export interface Material {
 
 /** Materials by a key of our own. Wet values hold once dew covers the skin. Longwave of fabrics is the least certain of all. */
 export const MATERIALS = {
+  ...MAKESHIFT_MATERIALS,
   /** Spunbonded fabric of 19 g m⁻² (0.55 oz yd⁻²). */
   'fabric-light': {
     skin: {

@@ -36,8 +36,9 @@ const NIGHT_BELOW_MEAN_K = 4;
  * @throws RangeError when `warmerK` is negative or not a number.
  *
  * @remarks
- * The days are followed from what the season gives at that latitude. A week milder than the season's speaks of a maritime
- * place or of a thaw: the start is then moved half-way to it (judgement). Covers are taken to warm day and night alike.
+ * The days are followed from half-way between what the season gives at that latitude and what such nights give in the long
+ * run: the season alone knows no maritime place, the week alone no weeks before it (judgement). Covers are taken to warm day and
+ * night alike.
  *
  * @see fennell-li-abstract, tamura-2002, sasaki-1996 by way of {@link hardeningIndex}; damped-annual-wave for the season
  */
@@ -48,8 +49,7 @@ export function hardeningThere(past: PastWeather): HardeningThere {
   const season = seasonHardeningIndex(past);
   if (days.length < FEWEST_DAYS) return { hardeningIndex: season, basis: 'season' };
   const settled = settledHardeningIndex(days.slice(0, WEEK_DAYS));
-  const start = Math.min(season, (season + settled) / 2);
-  return { hardeningIndex: hardeningIndex(days, start), basis: 'weather' };
+  return { hardeningIndex: hardeningIndex(days, (season + settled) / 2), basis: 'weather' };
 }
 
 /** Hardness of plants long used to the season's nights, under covers that add `warmerK`. */

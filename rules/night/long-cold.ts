@@ -5,6 +5,7 @@ export interface DayBehind {
   /** [°C] */
   readonly lowC: number;
   readonly meanC: number;
+  /** Of the daylight after the night. [°C] */
   readonly highC: number;
 }
 

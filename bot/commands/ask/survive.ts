@@ -1,7 +1,8 @@
-import { type CautionKey, cautionsFor } from '../../../rules/index.ts';
+import { type CautionKey, type CoverKey, cautionsFor, STRUCTURES } from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
+import { kindsLines } from '../../text/kinds-words.ts';
 import { othersLine } from '../../text/learned-words.ts';
 import { layingWords } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
@@ -76,6 +77,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
         ...(more === undefined ? [] : [more]),
         ...snowLines(one, understood, night, reader),
         ...assumedLines([one], understood, night, reader),
+        ...kindsLines(crop, reader),
         ...othersLines([one], night, reader),
       ],
     },
@@ -105,7 +107,7 @@ function othersLines(all: readonly Judged[], night: AskedNight, reader: Reader):
 }
 
 /** The cheapest cover that makes it hold or, where it holds, that gives more margin. */
-function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
+export function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
   // Nothing can be laid over a night that is past.
   if (understood.when === 'last-night') return undefined;
   const step = stepOf(one, night);
@@ -113,12 +115,20 @@ function marginLine(one: Judged, understood: Understood, night: AskedNight, read
   if (step.kind === 'nothing') return undefined;
   const what = layingWords(step.keys, step.added, reader);
   const low = temperature(step.after.worst.organLowC, reader.units);
+  const anchored = anchorWords(step.added, understood);
   return step.holds
-    ? `To make it hold: ${what} (low about ${low}).`
+    ? `To make it hold: ${what} (low about ${low}).${anchored}`
     : `It helps, but not enough: ${what} (low about ${low}). Pick what is ready.`;
 }
 
-function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
+/** What is laid on in a wind has to be held down. */
+function anchorWords(added: readonly CoverKey[], { sky }: Understood): string {
+  const gust = sky?.gustMPerS ?? gustOf(sky?.windMPerS) ?? 0;
+  const blowsOff = added.some((key) => gust >= (STRUCTURES[key]?.anchorFromMPerS ?? Number.POSITIVE_INFINITY));
+  return blowsOff ? ' Weigh its edges down all round: this wind takes it off.' : '';
+}
+
+export function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
   const gust = understood.sky?.gustMPerS ?? gustOf(understood.sky?.windMPerS);
   return cautionsFor({
     covers: all.flatMap(({ covers }) => covers),

@@ -21,6 +21,8 @@ export interface InventedSpell {
   readonly past: readonly InventedDay[];
   /** From today on. */
   readonly ahead: readonly InventedDay[];
+  /** Hour of the lows; six unless told, earlier in a northern summer. */
+  readonly lowAtH?: number;
 }
 
 const LOW_AT_H = 6;
@@ -53,7 +55,7 @@ export function inventedForecast(spell: InventedSpell): HourlyForecast {
     all[Math.max(0, Math.min(all.length - 1, Math.floor((hour - HIGH_AT_H + 3) / 24)))] ?? all[0];
   const column = (of: (day: InventedDay | undefined) => number) =>
     Array.from({ length: hours }, (_, hour) => of(dayAt(hour)));
-  const screenC = Array.from({ length: hours }, (_, hour) => airC(all, hour));
+  const screenC = Array.from({ length: hours }, (_, hour) => airC(all, hour, spell.lowAtH ?? LOW_AT_H));
   return {
     service: 'openmeteo',
     ...{ updatedAt: noonOf(spell), fetchedAt: noonOf(spell), first: new Date(midnightMs), hours },
@@ -71,15 +73,15 @@ export function inventedForecast(spell: InventedSpell): HourlyForecast {
 }
 
 /** Eased between the turning points. */
-function airC(all: readonly InventedDay[], hour: number): number {
+function airC(all: readonly InventedDay[], hour: number, lowAtH: number): number {
   const turns = all.flatMap(({ highC, lowC }, day) => [
     { hour: day * 24 + HIGH_AT_H, tempC: highC },
-    { hour: (day + 1) * 24 + LOW_AT_H, tempC: lowC },
+    { hour: (day + 1) * 24 + lowAtH, tempC: lowC },
   ]);
   const last = turns.at(-1);
   const first = all[0];
   if (last === undefined || first === undefined) return 0;
-  const line = [{ hour: LOW_AT_H, tempC: first.lowC }, ...turns, { hour: last.hour + 9, tempC: last.tempC + 8 }];
+  const line = [{ hour: lowAtH, tempC: first.lowC }, ...turns, { hour: last.hour + 9, tempC: last.tempC + 8 }];
   const next = Math.max(
     1,
     line.findIndex((turn) => turn.hour >= hour),
