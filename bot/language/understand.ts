@@ -153,6 +153,7 @@ function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read
     ...readPlantState(spans),
     ...(sky && { sky }),
     beds: { ...beds, mine },
+    readAs: readAs(spans),
     cautionTopics: topics,
     choices: crops.choices,
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
@@ -164,6 +165,12 @@ function whenOf(facts: Facts, asked: Intent): When | undefined {
   const when = OF_A_NIGHT.has(asked) ? readNight(facts.spans) : facts.when;
   if (when !== undefined) return settledWhen(when, asked);
   return asked === 'outlook' && asksOfSeveralNights(facts) ? 'week' : undefined;
+}
+
+/** Slips that were put right, but for names of crops, which the answer repeats anyway. */
+function readAs(spans: readonly Span[]): readonly string[] {
+  const mended = spans.filter((span) => span.corrected && senseOf(span, 'crop') === undefined);
+  return [...new Set(mended.map(({ plain }) => plain))];
 }
 
 /** One cover to compare is compared with none. */

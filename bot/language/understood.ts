@@ -146,6 +146,8 @@ export interface Understood {
   readonly stage?: Stage;
   readonly sky?: SaidSky;
   readonly beds: SaidBeds;
+  /** Words of weight that were misspelt, as they were read: "without". */
+  readonly readAs: readonly string[];
   readonly cautionTopics: readonly CautionKey[];
   /** Crop ids to choose from when `missing` is `crop-choice`. */
   readonly choices: readonly string[];

@@ -18,6 +18,9 @@ export function understoodLine(
     ...(understood.temperature === undefined ? [] : [temperaturePart(understood)]),
     ...stackParts(understood, reader),
     ...(understood.hardened === undefined ? [] : [understood.hardened ? 'hardened' : 'grown warm']),
+    ...(understood.readAs.length === 0
+      ? []
+      : [`read as: ${list(understood.readAs.map((word) => `“${saidBack(word, 30)}”`))}`]),
     ...(understood.when === undefined ? [] : [understood.when.replace('-', ' ')]),
   ];
   return parts.length === 0 ? undefined : `Understood: ${parts.join('; ')}.`;
@@ -27,6 +30,7 @@ export function understoodLine(
 function temperaturePart({ temperature: said, assumptions }: Understood): string {
   if (said === undefined) return '';
   const value = saidTemperature(said);
+  if (assumptions.includes('felt-as-air')) return `${value}, taken as the air though you said how it feels`;
   if (assumptions.includes('colder-end')) return `${value}, the colder end`;
   if (assumptions.includes('colder-of-several')) return `${value}, the coldest that you named`;
   if (said.unitReason === 'preferred') return `${value} (you gave no unit)`;
@@ -38,8 +42,8 @@ export function saidTemperature({ value, unit }: SaidTemperature): string {
   return `${value < 0 ? '−' : ''}${Math.abs(value)} °${unit}`;
 }
 
-function stackParts({ covers, options, unknownCovers }: Understood, { dialect }: Reader): string[] {
+function stackParts({ covers, coversOtherwise, options, unknownCovers }: Understood, { dialect }: Reader): string[] {
   if (options !== undefined) return [options.map((keys) => stackWords(keys, dialect)).join(' against ')];
   if (covers === undefined) return unknownCovers.map((words) => `"${saidBack(words, 30)}"`);
-  return [stackWords(covers, dialect)];
+  return [`${stackWords(covers, dialect)}${coversOtherwise === undefined ? '' : ' (perhaps off)'}`];
 }
