@@ -85,10 +85,11 @@ function readAll(spans: readonly Span[], context: Context): Read {
   const when = readWhen(spans);
   const covers = readCovers(spans);
   const worn = readWornCovers(spans, when === 'last-night');
-  const low = readTemperature(spans, preferredUnit(context));
+
   const beds = readBeds(spans, context.bedNames ?? []);
   const says = cuesOf(spans);
   const hasCrop = crops.crops.length > 0 || crops.choices.length > 0;
+  const low = readTemperature(spans, preferredUnit(context), !hasCrop && says('open', 'hot'));
   const hasRoof = [...(covers.covers ?? []), ...(covers.options ?? []).flat()].some(isRoof);
   const topics = cautionTopics({
     spans,
