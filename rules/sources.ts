@@ -44,6 +44,10 @@ export const SOURCES = {
     title: 'Conductivity 0.03–0.08 W/mK of household textiles, tarps, mats and straw, from memory; none fitted',
     standing: 'MEMORY',
   },
+  'covered-soils': {
+    title: 'Soils under covers in hard cold, 0 to 4 °C: garden and farm weblogs 2010–2013, growers’ forum (compiled)',
+    standing: 'READ',
+  },
   'fabric-optics': {
     title: 'Longwave of nonwovens from polymer thickness and scattering; the least certain numbers here',
     standing: 'JUDGEMENT',
@@ -224,6 +228,11 @@ export const SOURCES = {
   'leek-resistance': { title: 'European leek frost-resistance literature', standing: 'MEMORY' },
   'lettuce-consensus': { title: 'extension and grower consensus', standing: 'MEMORY' },
   'mache-experience': { title: 'seed-trade and European market-garden experience', standing: 'MEMORY' },
+  'limit-statements': {
+    title:
+      'Errors of statements, kinds of crop and their spreads in fitting the limits of crops, judged from the collected rows',
+    standing: 'JUDGEMENT',
+  },
   'maqbool-2010': { title: 'pulse frost-tolerance review (Maqbool, Shafiq & Lake 2010)', standing: 'MEMORY' },
   'mashhad-fava': {
     title:
@@ -299,18 +308,13 @@ export const SOURCES = {
   },
   'texas-forum': { title: 'Texas grower forum notes', standing: 'READ' },
   'texas-hills-2024': { title: 'Texas Hill Country garden weblog 2024-01', standing: 'READ' },
-  'tolerance-weights': {
-    title: 'Weights of sources, spacing of effects and least spreads in deriving a tolerance',
-    standing: 'JUDGEMENT',
-  },
   'transport-chart': {
     title:
       'Produce storage/transport chart "Commodity / Optimal Temp / Chill Point / Freeze Point" (deg C, rounded), undated web page',
     standing: 'READ',
   },
   'two-thermometers': {
-    title:
-      'Bare leaf 2 K below the outside low on an ordinary frost night, standard deviation 1 K; judged from the night model',
+    title: 'A low read outdoors or in a forecast stands for the leaf that the night model has on the ordinary night',
     standing: 'JUDGEMENT',
   },
   'usda-handbook-66': { title: 'USDA HB 66', standing: 'MEMORY' },

@@ -60,6 +60,13 @@ export class AnswerCache implements AnswerStore {
     return { ...value, cacheControlDirectives, body: entry.body };
   }
 
+  /** Is there an answer for which nobody need be asked? */
+  isFresh(key: Key): boolean {
+    const entry = this.#entries.get(nameOf(key));
+    const nowMs = (this.#options.nowMs ?? Date.now)();
+    return entry !== undefined && entry.value.cachedAt <= nowMs && nowMs < entry.value.staleAt;
+  }
+
   createWriteStream(key: Key, value: Value): Writable {
     const chunks: Buffer[] = [];
     return new Writable({

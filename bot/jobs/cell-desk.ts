@@ -113,8 +113,8 @@ export class CellDesk {
     const past = await this.#store.weather.hours(cell.id, hoursFrom(now, -PAST_H), now);
     const pastKnown = tellOfYesterday(past, now);
     const [official, told] = await Promise.all([
-      this.#forecasts.warningsFor(cell.place, now),
-      this.#forecasts.forecastFor(cell.place, now, { night, pastKnown }).catch(noneIfNone),
+      this.#forecasts.warningsFor(cell.place, now, { nightly: true }),
+      this.#forecasts.forecastFor(cell.place, now, { night, pastKnown, nightly: true }).catch(noneIfNone),
     ]);
     if (told === undefined) return this.#lastKept(cell, { night, now }, official);
     const news = { forecast: pastKnown ? withKeptPast(told, past) : told, official };

@@ -1,5 +1,6 @@
 import {
   assumedHardening,
+  type BedAsLaid,
   type BedNight,
   type BedVerdict,
   bedNight,
@@ -24,6 +25,8 @@ import {
   sharedNight,
   snowOverPlantsM,
   stepFor,
+  type WeatherSeries,
+  withDayBefore,
   without,
 } from '../../rules/index.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
@@ -57,6 +60,8 @@ export interface BedOutlook {
 /** Within it gardens may share what was worked out: ages of forecasts are told by the hour. */
 const SAME_TIME_MS = 3_600_000;
 const LEAF_SIZE_M = 0.05;
+/** Rain that soaks straw laid 10 cm deep (judgement). [mm] */
+const SOAKING_RAIN_MM = 5;
 /** Rain that leaves the leaves wet (judgement). [mm] */
 const WETTING_RAIN_MM = 1;
 
@@ -133,7 +138,9 @@ export interface Bench {
   readonly sunlessDays: number;
   /** Whole days outside before the night, the last one last. */
   readonly daysBehind: readonly DayBehind[];
-  soilUnder(covers: readonly CoverKey[]): SoilStart;
+  /** Hours from the sunrise before the night at the latest; made up where the forecast begins later. */
+  readonly series: WeatherSeries;
+  soilUnder(bed: BedAsLaid): SoilStart;
 }
 
 /** Site, weather and soil of one night, for working out any bed there. */
@@ -142,12 +149,12 @@ export function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSp
   const elevationM = garden.elevationM ?? forecast.gridElevationM ?? 0;
   const site = gardenSite(garden, elevationM);
   const window = { from: night.sunset, to: new Date(night.sunrise.getTime() + MS_PER_H) };
-  const soil = soilBehind(site, weather.series, night.sunset, now);
+  const series = withDayBefore(site, weather.series, night.sunset);
+  const shared = sharedNight(site, series, window);
+  const cloudKnown = !weather.notes.some(({ code }) => code === 'cloud-assumed-clear');
+  const soil = soilBehind(site, series, { runFrom: shared.start, at: night.sunset, now, cloudKnown });
   return {
-    site,
-    weather,
-    window,
-    shared: sharedNight(site, weather.series, window),
+    ...{ site, weather, window, series, shared },
     nightsAhead: Math.max(0, Math.round((night.sunset.getTime() - now.getTime()) / (24 * MS_PER_H))),
     heightDifferenceM:
       forecast.gridElevationM === undefined || garden.elevationM === undefined
@@ -155,7 +162,7 @@ export function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSp
         : garden.elevationM - forecast.gridElevationM,
     sunlessDays: soil.sunlessDays,
     daysBehind: daysBehind(weather.series, night.sunset),
-    soilUnder: (covers) => soil.under(covers),
+    soilUnder: (bed) => soil.under(bed),
   };
 }
 
@@ -216,21 +223,19 @@ function withSteps(judged: readonly JudgedBed[], shed: readonly CoverKey[]): Bed
 
 /** A bed's night under a stack; undefined where the covers cannot lie so. */
 export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Bench): BedNight | undefined {
-  const { snowDepthM, leastSnowDepthM } = bench.weather.summary;
+  const { snowDepthM, leastSnowDepthM, rainBeforeFreezeMm = 0 } = bench.weather.summary;
   const overPlantsM = snowOverPlantsM(keys, cropsOf(bed), leastSnowDepthM);
   const night = bedNight(
     {
       site: bench.site,
-      weather: bench.weather.series,
+      weather: bench.series,
       // The soil has the days behind it under the covers that lay there, not under tonight's extra one.
-      soil: bench.soilUnder(bed.covers),
+      soil: bench.soilUnder(laidAs(bed)),
       bed: {
+        ...laidAs(bed),
         covers: overPlantsM === undefined ? keys : ['snow', ...keys.filter((key) => key === 'jugs')],
-        canopy: canopyOf(bed),
-        ...(bed.frame && { frame: bed.frame }),
-        ...(bed.soilKind && { soilKind: bed.soilKind }),
-        ...(bed.mulch && { mulch: bed.mulch }),
         ...snowOn(overPlantsM ?? snowDepthM),
+        ...(rainBeforeFreezeMm >= SOAKING_RAIN_MM && { litterIsWet: true }),
       },
       window: bench.window,
       forecast: {
@@ -261,6 +266,18 @@ export function snowOverBedM(bed: GardenBed, { summary }: NightWeather): number 
 function asLearned(bed: GardenBed, keys: readonly CoverKey[], night: BedNight | undefined): BedNight | undefined {
   if (bed.learned === undefined || night === undefined) return night;
   return learnedNight(night, bed.learned, { covers: keys, ...(bed.frame && { walls: bed.frame.walls }) });
+}
+
+/** A bed of a garden as the energy balance takes it, without snow. */
+export function laidAs(bed: GardenBed): BedAsLaid {
+  const { covers, frame, soilKind, mulch } = bed;
+  return {
+    covers,
+    canopy: canopyOf(bed),
+    ...(frame && { frame }),
+    ...(soilKind && { soilKind }),
+    ...(mulch && { mulch }),
+  };
 }
 
 /** Seedlings hide little of the soil; anything else counts as open winter greens. */

@@ -36,6 +36,8 @@ export interface SharedNight {
   readonly start: Date;
   readonly end: Date;
   readonly sunset: Date;
+  /** Where weather that was forecast or seen begins; before it the day is made up. */
+  readonly knownFrom: Date;
   /** When blankets and the like are on. */
   readonly nightCover: TimeWindow;
   readonly prepared: PreparedWeather;
@@ -52,6 +54,8 @@ export interface BedAsLaid {
   readonly snowDepthM?: number;
   readonly snowIsFresh?: boolean;
   readonly waterKgPerM2?: number;
+  /** Rain has soaked the straw or leaves on top. */
+  readonly litterIsWet?: boolean;
 }
 
 export interface BedNightInput {
@@ -119,6 +123,7 @@ export function sharedNight(
     start,
     end,
     sunset,
+    knownFrom: new Date(Math.max(start.getTime(), firstMs + (weather.assumedH ?? 0) * HOUR_MS)),
     nightCover: { from: night?.shutBy ?? window.from, to: new Date(uncoverMs) },
     prepared: preparedWeather(site, weather, start, end),
   };
@@ -147,6 +152,7 @@ export function bedNight(
     ...(bed.snowDepthM !== undefined && { snowDepthM: bed.snowDepthM }),
     ...(bed.snowIsFresh !== undefined && { snowIsFresh: bed.snowIsFresh }),
     ...(bed.waterKgPerM2 !== undefined && { waterKgPerM2: bed.waterKgPerM2 }),
+    ...(bed.litterIsWet !== undefined && { litterIsWet: bed.litterIsWet }),
     waterStartC: soil.soil10CmC + JUGS_ABOVE_SOIL_K,
     nightCover: shared.nightCover,
   });
@@ -208,7 +214,7 @@ function nightOf(
       cloudFraction: cloudAt(shared.prepared.series, leafLowAt),
       windMPerS: outside.wind10MPerS,
       soilSdK: soil.sdK,
-      sunBeforeNightH: (shared.sunset.getTime() - shared.start.getTime()) / HOUR_MS,
+      sunBeforeNightH: (shared.sunset.getTime() - shared.knownFrom.getTime()) / HOUR_MS,
       forecast,
     }),
     stack,

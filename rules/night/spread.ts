@@ -27,6 +27,7 @@ const GROUP_OF_SINGLE: Readonly<Record<CoverKind, SpreadGroup>> = {
   'low-tunnel': 'film-tunnel',
   frame: 'frame',
   'high-tunnel': 'high-tunnel',
+  bell: 'film-tunnel',
   hoops: 'bare',
   jugs: 'bare',
 };
@@ -137,7 +138,8 @@ export function spreadGroup(covers: readonly CoverKey[], walls?: WallKey): Sprea
   const kinds = covers.map((key) => COVERS[key].kind).filter((kind) => kind !== 'hoops' && kind !== 'jugs');
   if (kinds.length === 0) return 'bare';
   if (kinds.some((kind) => kind === 'litter' || kind === 'snow')) return 'litter-or-snow';
-  if (covers.some((key) => COVERS[key].nightAddition !== undefined && key !== 'sheet')) return 'night-cover';
+  if (covers.some((key) => COVERS[key].nightAddition !== undefined && key !== 'sheet' && key !== 'burlap'))
+    return 'night-cover';
   if (covers.includes('high-tunnel-double')) return 'inside-high-tunnel';
   if (kinds.length > 1) return kinds.includes('high-tunnel') ? 'inside-high-tunnel' : 'two-covers';
   const insulated = kinds[0] === 'frame' && (walls === 'straw-bale' || covers.includes('cold-frame-twin-wall'));

@@ -65,7 +65,7 @@ export function statedNight(lowC: number, said: SaidOfNight, now: Date, site?: P
     under: eachOnce((bed) => {
       // No answer tells of the thaw.
       shared ??= sharedNight(night.site, night.weather, night.window, 0);
-      return bedNight({ ...night, bed: { ...laid, ...bed } }, shared);
+      return bedNight({ ...night, soil: night.soilUnder(bed.covers), bed: { ...laid, ...bed } }, shared);
     }),
   };
 }

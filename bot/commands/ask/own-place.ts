@@ -76,7 +76,7 @@ export async function forecastNight(
   const place = { latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) };
   const forecast = await forecasts.forecastFor(place, now, { night: named.span });
   const bench = benchOf(storedGarden({ site, beds: [], spareCovers: [] }), forecast, named.span, now);
-  const { summary, series, notes } = bench.weather;
+  const { summary, notes } = bench.weather;
   const { nightsAhead, heightDifferenceM } = bench;
   const under: AskedNight['under'] = (bed) => {
     const unsound = orderProblem(bed.covers);
@@ -84,8 +84,8 @@ export async function forecastNight(
     const computed = bedNight(
       {
         site: bench.site,
-        weather: series,
-        soil: bench.soilUnder(bed.covers),
+        weather: bench.series,
+        soil: bench.soilUnder({ ...laid, ...bed }),
         bed: { ...laid, ...bed },
         window: bench.window,
         forecast: { kind: 'forecast', nightsAhead, ...(heightDifferenceM !== undefined && { heightDifferenceM }) },

@@ -1,4 +1,4 @@
-import { type CautionKey, cautionsFor } from '../../../rules/index.ts';
+import { type CautionKey, type CoverKey, cautionsFor, STRUCTURES } from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
@@ -115,9 +115,17 @@ export function marginLine(one: Judged, understood: Understood, night: AskedNigh
   if (step.kind === 'nothing') return undefined;
   const what = layingWords(step.keys, step.added, reader);
   const low = temperature(step.after.worst.organLowC, reader.units);
+  const anchored = anchorWords(step.added, understood);
   return step.holds
-    ? `To make it hold: ${what} (low about ${low}).`
+    ? `To make it hold: ${what} (low about ${low}).${anchored}`
     : `It helps, but not enough: ${what} (low about ${low}). Pick what is ready.`;
+}
+
+/** What is laid on in a wind has to be held down. */
+function anchorWords(added: readonly CoverKey[], { sky }: Understood): string {
+  const gust = sky?.gustMPerS ?? gustOf(sky?.windMPerS) ?? 0;
+  const blowsOff = added.some((key) => gust >= (STRUCTURES[key]?.anchorFromMPerS ?? Number.POSITIVE_INFINITY));
+  return blowsOff ? ' Weigh its edges down all round: this wind takes it off.' : '';
 }
 
 export function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {

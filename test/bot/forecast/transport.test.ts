@@ -307,3 +307,14 @@ it('calls JSON that breaks off damaged', async () => {
   const answer = await transport.get('openmeteo', OPEN);
   expect(() => answerJson('openmeteo', answer)).toThrow('Open-Meteo sent JSON that breaks off or is damaged.');
 });
+
+it('turns a question away while too many wait for their turn, so that another service can be asked', async () => {
+  await transport.close();
+  transport = connect({ spacingMs: { nws: 1500, metno: 0, openmeteo: 0 }, clockMs: () => performance.now() });
+  const asked = await Promise.allSettled(
+    ['1,1', '2,2', '3,3', '4,4'].map((cell) => transport.get('nws', `/gridpoints/XYZ/${cell}`)),
+  );
+  expect(asked.map(({ status }) => status)).toEqual(['fulfilled', 'fulfilled', 'rejected', 'rejected']);
+  expect(await failure(transport.get('nws', '/gridpoints/XYZ/5,5'))).toBeInstanceOf(Error);
+  expect((await transport.get('metno', MET)).status).toBe(200);
+});
