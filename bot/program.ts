@@ -49,6 +49,8 @@ type DiscordChoice = Exclude<DoorChoice, { kind: 'terminal' }>;
 
 /** Questions that a member may ask at once, and the time after which one more is allowed (judgement). */
 const ALLOWANCE = { most: 20, refillMs: 3000 };
+/** Files of a logger: some at once for somebody with many beds, eight a day after that (judgement). */
+const FILE_ALLOWANCE = { most: 12, refillMs: 3 * 3_600_000 };
 
 /**
  * Runs the bot until it is asked to stop, the terminal's input ends, or it cannot go on. Everything is closed then.
@@ -97,6 +99,7 @@ async function openServices(
     clock,
     log,
     allowance: new Allowance(door.kind === 'terminal' ? Number.POSITIVE_INFINITY : ALLOWANCE.most, ALLOWANCE.refillMs),
+    ...(door.kind !== 'terminal' && { fileAllowance: new Allowance(FILE_ALLOWANCE.most, FILE_ALLOWANCE.refillMs) }),
     store: watch.store(store, clock),
     ...(forecasts && { forecasts }),
   };
