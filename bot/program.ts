@@ -189,8 +189,8 @@ function openDoor(
 ): Door {
   if (choice.kind === 'closed') return closedDoor(common.api, common.desk.services.log);
   if (choice.kind === 'gateway') return openGateway({ ...common, ...choice, onFatal });
-  const { port, publicKey } = choice;
-  return openHttpDoor({ ...common, port, publicKey, isReady });
+  const { kind: _kind, token: _token, ...where } = choice;
+  return openHttpDoor({ ...common, ...where, isReady });
 }
 
 function asked(stop: AbortSignal): Promise<void> {
