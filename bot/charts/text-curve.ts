@@ -86,7 +86,9 @@ function axis(chart: CurveChart, columns: number): string {
   let free = 0;
   for (const { at, label } of hourMarks(chart)) {
     const share = (at.getTime() - chart.from.getTime()) / (chart.to.getTime() - chart.from.getTime());
-    const start = Math.round(share * columns - label.length / 2);
+    const middle = Math.round(share * columns - label.length / 2);
+    // Nights are all named, those at the ends a little aside.
+    const start = chart.marks === undefined ? middle : Math.max(0, Math.min(columns - label.length, middle));
     if (start < free || start + label.length > columns) continue;
     [...label].forEach((glyph, index) => {
       line[start + index] = glyph;
