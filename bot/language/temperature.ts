@@ -22,14 +22,18 @@ const HOTTEST_ON_EARTH_C = 57;
 /** Two temperatures this close are the same one said in both units. */
 const SAME_WITHIN_K = 1;
 
-/** The low that a question names, its unit settled, with what was assumed. */
-export function readTemperature(spans: readonly Span[], preferred: Unit): TemperatureRead {
+/** The low that a question names, its unit settled, with what was assumed. `ofHeat`: of a cover in the sun, where 31 °C makes sense. */
+export function readTemperature(spans: readonly Span[], preferred: Unit, ofHeat = false): TemperatureRead {
   const phrases = temperaturePhrases(spans);
   const roles = temperatureRoles(spans, phrases);
   // "10C now, -4 tonight": one unit said serves for all.
   const unit = phrases.find((phrase) => phrase.unit !== undefined)?.unit;
   const all = phrases.map((phrase, index): Candidate => {
-    const settled = settle(phrase, unit ?? preferred, unit !== undefined);
+    const settled = settle(
+      { ...phrase, ...(ofHeat && { unit: phrase.unit ?? preferred }) },
+      unit ?? preferred,
+      unit !== undefined,
+    );
     return { ...settled, sureness: phrase.sureness, role: roles[index] ?? 'unsaid' };
   });
   const { chosen, otherwise, several } = chosenLow(all);

@@ -8,6 +8,7 @@ import {
   type Exposure,
   exposedSite,
   type HardeningThere,
+  hardeningInAutumn,
   hardinessLearned,
   type LearnedHardiness,
   type NightSite,
@@ -61,9 +62,11 @@ export function statedNight(lowC: number, said: SaidOfNight, now: Date, site?: P
   const night = ordinaryNight(lowC, nightOptions(said, now, site));
   const laid = saidLaid(said);
   let shared: SharedNight | undefined;
+  const autumn = hardeningInAutumn(now);
   return {
     lowC,
     windMPerS: night.assumed.windMPerS,
+    ...(autumn !== undefined && { hardeningUnder: () => autumn }),
     assumed: night.assumed,
     under: eachOnce((bed) => {
       // No answer tells of the thaw.

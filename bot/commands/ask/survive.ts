@@ -6,6 +6,7 @@ import { kindsLines } from '../../text/kinds-words.ts';
 import { othersLine } from '../../text/learned-words.ts';
 import { layingWords } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
+import { littleKnownLines, otherPartLines } from '../../text/part-words.ts';
 import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
@@ -68,6 +69,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
     organLowLine(crop, verdict, one.night.spread.sdK, reader),
     capitalised(toleranceLine(crop, verdict.tolerance, stateWords(one), reader)),
     oddsLine(verdict.odds),
+    ...otherPartLines(crop, verdict, one.otherPart),
   ];
   const more = marginLine(one, understood, night, reader);
   return [
@@ -77,6 +79,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
         ...(more === undefined ? [] : [more]),
         ...snowLines(one, understood, night, reader),
         ...assumedLines([one], understood, night, reader),
+        ...littleKnownLines(crop, reader),
         ...kindsLines(crop, reader),
         ...othersLines([one], night, reader),
       ],
@@ -94,10 +97,12 @@ function manyInShort(all: readonly Judged[], { understood, context, night }: Tel
     const row = `${whose}${whose === '' ? capitalised(name) : name} ${underWords(one.covers, reader)}: ${one.verdict.verdict}, ${what} low about ${low}. ${oddsLine(one.verdict.odds)}`;
     const more =
       whose === '' || one.verdict.verdict === 'holds' ? undefined : marginLine(one, understood, night, reader);
-    return more === undefined ? [row] : [row, more];
+    const parts = otherPartLines(one.crop, one.verdict, one.otherPart);
+    return [row, ...parts, ...(more === undefined ? [] : [more])];
   });
   const assumed = assumedLines(all, understood, night, reader);
-  return [{ lines: rows }, { lines: [...assumed, ...othersLines(all, night, reader)] }];
+  const little = [...new Set(all.flatMap(({ crop }) => littleKnownLines(crop, reader)))];
+  return [{ lines: rows }, { lines: [...assumed, ...little, ...othersLines(all, night, reader)] }];
 }
 
 /** What others of the club saw, where it moved a verdict. */
