@@ -8,13 +8,22 @@ export interface SignedNumber {
   readonly from: number;
 }
 
+/** "four and a half". */
+function withHalf(spans: readonly Span[], number: SignedNumber): SignedNumber {
+  const words = spans
+    .slice(number.next, number.next + 3)
+    .map(({ plain }) => plain)
+    .join(' ');
+  return words === 'and a half' ? { ...number, value: number.value + 0.5, next: number.next + 3 } : number;
+}
+
 const LARGEST_COUNT = 12;
 
 /** Reads "14", "-14", "− 14", "minus fourteen". */
 export function signedNumberAt(spans: readonly Span[], from: number): SignedNumber | undefined {
   const span = spans[from];
   const after = spans[from + 1];
-  if (span?.value !== undefined) return { value: span.value, next: from + 1, from };
+  if (span?.value !== undefined) return withHalf(spans, { value: span.value, next: from + 1, from });
   if (after?.value === undefined) return undefined;
   if (isCue(span, 'minus') || isMinus(spans, from)) return { value: -after.value, next: from + 2, from };
   return undefined;

@@ -71,7 +71,7 @@ function chosenLow(all: readonly Candidate[]): Chosen {
   const open = all.filter(({ role }) => role === 'unsaid');
   const lows = all.filter(({ role }) => role === 'low');
   if (lows.length > 0) {
-    const low = inOtherUnit(open, surestColdest(lows));
+    const low = inOtherUnit(open, coldest(lows));
     const colder = open.filter(
       ({ lowC, sureness }) => sureness > 0 && low !== undefined && lowC < low.lowC - SAME_WITHIN_K,
     );
@@ -146,7 +146,7 @@ function settle(phrase: TemperaturePhrase, preferred: Unit, isSaid: boolean): Se
   const [unit, reason] = unitOf(phrase, preferred);
   const unitReason = isSaid && reason === 'preferred' ? 'said' : reason;
   const zero = phrase.fromFreezing && unit === 'F' ? 32 : 0;
-  const isMeantMinus = phrase.afterDash && unit === 'C' && phrase.range[0] > SENSIBLE.C[1];
+  const isMeantMinus = phrase.afterDash && unit === 'C' && (phrase.range[0] > SENSIBLE.C[1] || phrase.from === 1);
   const ends = isMeantMinus ? phrase.range.map((end) => -end).reverse() : phrase.range.map((end) => end + zero);
   const [low = 0, high = 0] = ends;
   const temperature: SaidTemperature = {
