@@ -31,6 +31,8 @@ export const askLineSchema = z.strictObject({
     unknownCrops: z.array(z.string()),
     /** What the question leaves open; `answers` then holds both readings. */
     inDoubt: z.array(z.enum(DOUBTS)),
+    /** Misspelt words of weight, as they were read. */
+    readAs: z.array(z.string()),
   }),
   answers: z.array(
     z.strictObject({
@@ -71,6 +73,7 @@ export function askLine(answered: Answered): AskLine {
       hardened: understood.hardened ?? null,
       unknownCrops: understood.unknownCrops,
       inDoubt: doubtsOf(understood),
+      readAs: understood.readAs,
     },
     answers: judged.map(({ crop, covers: keys, night, verdict, otherPart }) => ({
       crop: crop.id,

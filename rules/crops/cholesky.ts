@@ -35,13 +35,13 @@ function filledBelow(matrix: Float64Array, size: number, column: number): readon
  * Solves `factor · factorᵀ · x = right`.
  *
  * @param factor - From {@link factorize}.
- * @param right - Right-hand side; left as it is.
+ * @param rightColumn - Right-hand side; left as it is.
  * @returns The solution.
  */
-export function solved(factor: Float64Array, right: Float64Array): Float64Array {
-  const size = right.length;
+export function solvedColumn(factor: Float64Array, rightColumn: Float64Array): Float64Array {
+  const size = rightColumn.length;
   const at = (row: number, column: number) => factor[row * size + column] ?? 0;
-  const found = Float64Array.from(right);
+  const found = Float64Array.from(rightColumn);
   for (let row = 0; row < size; row++) {
     let rest = found[row] ?? 0;
     for (let column = 0; column < row; column++) rest -= at(row, column) * (found[column] ?? 0);

@@ -7,7 +7,7 @@ import { STARTING_PAIRS } from './starting-pairs-table.ts';
 /** Every crop of the table, in the order of the table, with the limits that were fitted to the sources. */
 export const CROPS: readonly Crop[] = CROP_NAMES.map((name) => {
   const traits = CROP_TRAITS[name.id];
-  const { other: otherLimits, statements, ...eaten } = limitsRow(name.id);
+  const { other: otherLimits, statementCount, ...eaten } = limitsRow(name.id);
   const { other } = traits;
   return {
     id: name.id,
@@ -16,7 +16,7 @@ export const CROPS: readonly Crop[] = CROP_NAMES.map((name) => {
     judgedBy: traits.judgedBy ?? 'leaf',
     hardens: 'hardened' in STARTING_PAIRS[traits.pair],
     ...organLimits(eaten),
-    isKnown: statements > 0,
+    isKnown: statementCount > 0,
     cautions: traits.cautions ?? [],
     ...(other !== undefined &&
       otherLimits !== undefined && {

@@ -1,5 +1,5 @@
 import type { SourceKey } from '../sources.ts';
-import { factorize, solved } from './cholesky.ts';
+import { factorize, solvedColumn } from './cholesky.ts';
 import {
   ALL_GAPS_SD_K,
   CROP_SD_K,
@@ -7,6 +7,7 @@ import {
   ICE_SD_K,
   KIND_SD_K,
   SOURCE_SD_K,
+  type Strength,
   VARIETY_SD_K,
   WARM_FOLLOWS_FRACTION,
   WARM_GAP_FRACTION,
@@ -86,7 +87,7 @@ export function fitLimits(told: readonly Told[]): LimitFit {
 }
 
 function fitAt(unknowns: Unknowns, values: Float64Array, factor: Float64Array): LimitFit {
-  const spreadOf = (linear: Linear) => solved(factor, asRow(linear.terms, values.length));
+  const spreadOf = (linear: Linear) => solvedColumn(factor, asRow(linear.terms, values.length));
   return {
     limit(subject, about, hardeningIndex) {
       const linear = unknowns.linear(subject, about, hardeningIndex);
@@ -95,8 +96,8 @@ function fitAt(unknowns: Unknowns, values: Float64Array, factor: Float64Array): 
     },
     movedK(statement, of, about, hardeningIndex) {
       const fact = factOf(statement, of, unknowns);
-      const { slope } = pullOf(fact.says, at(fact, values), fact.sdK);
-      return slope * weighted(fact.terms, spreadOf(unknowns.linear(of, about, hardeningIndex)));
+      const { slopePerK } = pullOf(fact.says, at(fact, values), fact.sdK);
+      return slopePerK * weighted(fact.terms, spreadOf(unknowns.linear(of, about, hardeningIndex)));
     },
   };
 }
@@ -154,12 +155,12 @@ class Unknowns {
 
   /** Doubt in a crop that no statement speaks of. [K²] */
   unseenVarianceK2(subject: Subject): number {
-    return this.#crops.has(subjectKey(subject)) ? 0 : CROP_SD_K[strength(subject)].cold ** 2;
+    return this.#crops.has(subjectKey(subject)) ? 0 : CROP_SD_K[strength(subject)].coldK ** 2;
   }
 
-  #shifts({ cold, warm, gap }: { readonly cold: number; readonly warm: number; readonly gap: number }): Shifts {
+  #shifts({ coldK, warmK, gapK }: (typeof CROP_SD_K)[Strength]): Shifts {
     // A crop that does not harden has one state: its shift when warm is never used and must not be without bounds.
-    return { cold: this.#unknown(cold), warm: this.#unknown(warm === 0 ? 1 : warm), gap: this.#unknown(gap) };
+    return { cold: this.#unknown(coldK), warm: this.#unknown(warmK === 0 ? 1 : warmK), gap: this.#unknown(gapK) };
   }
 
   #unknown(sdK: number): number {
@@ -172,14 +173,14 @@ function once(told: readonly Told[]): readonly Told[] {
 }
 
 /** Which column of the priors an organ goes by. */
-export function strength({ hardens, judgedBy }: Subject): 'hardy' | 'tender' | 'soil' {
+export function strength({ hardens, judgedBy }: Subject): Strength {
   if (judgedBy === 'surface') return 'soil';
   return hardens ? 'hardy' : 'tender';
 }
 
 /** Error of a statement: its thermometer and night, and how far one report lies from the crop at large. [K] */
-export function statementSdK({ sdK, soft }: Statement, subject: Subject): number {
-  return Math.hypot(sdK, VARIETY_SD_K[strength(subject)]) * soft;
+export function statementSdK({ sdK, softFactor }: Statement, subject: Subject): number {
+  return Math.hypot(sdK, VARIETY_SD_K[strength(subject)]) * softFactor;
 }
 
 function factOf(statement: Statement, subject: Subject, unknowns: Unknowns): Fact {
@@ -209,17 +210,17 @@ function newtonStep(facts: readonly Fact[], sdsK: readonly number[], values: Flo
     slopes[index] = -(values[index] ?? 0) / sdK ** 2;
   }
   for (const fact of facts) {
-    const { slope, curve } = pullOf(fact.says, at(fact, values), fact.sdK);
+    const { slopePerK, curvePerK2 } = pullOf(fact.says, at(fact, values), fact.sdK);
     for (const [left, share] of fact.terms) {
-      slopes[left] = (slopes[left] ?? 0) + slope * share;
+      slopes[left] = (slopes[left] ?? 0) + slopePerK * share;
       for (const [right, other] of fact.terms) {
         const cell = left * size + right;
-        factor[cell] = (factor[cell] ?? 0) + curve * share * other;
+        factor[cell] = (factor[cell] ?? 0) + curvePerK2 * share * other;
       }
     }
   }
   factorize(factor, size);
-  return { factor, byK: solved(factor, slopes) };
+  return { factor, byK: solvedColumn(factor, slopes) };
 }
 
 function at({ baseC, terms }: Linear, values: Float64Array): number {

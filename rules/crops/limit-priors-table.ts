@@ -3,10 +3,22 @@
  * apart were chosen by leaving each source of outcomes out once; the result hardly moves within a third of any of them.
  */
 
+/** Which column of the priors an organ goes by: leaves that harden, what does not harden, what grows in the soil. */
+export type Strength = 'hardy' | 'tender' | 'soil';
+
+type ByStrength = Readonly<Record<Strength, number>>;
+
+/** Standard deviations of the shift when hardened, of the further shift when grown warm, and of the gap. */
+interface ShiftSds {
+  readonly coldK: number;
+  readonly warmK: number;
+  readonly gapK: number;
+}
+
 /** Variety, stage and watering: how far the crop of one report lies from the crop at large. In the soil all differ by less. [K] */
-export const VARIETY_SD_K = { hardy: 1.9, tender: 0.8, soil: 1 } as const;
+export const VARIETY_SD_K: ByStrength = { hardy: 1.9, tender: 0.8, soil: 1 };
 /** How far the asker's own garden may lie from all others besides. [K] */
-export const GARDEN_SD_K = { hardy: 1.5, tender: 0, soil: 0.7 } as const;
+export const GARDEN_SD_K: ByStrength = { hardy: 1.5, tender: 0, soil: 0.7 };
 /** One offset shared by all statements of a source: its thermometer, its nights, its eye. [K] */
 export const SOURCE_SD_K = 1;
 /** Thermometer beside the plants rather than in them. [K] */
@@ -23,36 +35,36 @@ export const LIST_SD_K = 1.25;
 export const SOME_MOVE_K = 1;
 
 /** Factors on the whole error of a statement: "some", "probably", "may". */
-export const SOFT = 1.6;
+export const SOFT_FACTOR = 1.6;
 /** A class of crops, not the crop. */
-export const CLASS_SOFT = 2;
+export const CLASS_SOFT_FACTOR = 2;
 /** No harm at an outside low: the night may have been cloudy or windy and the leaf warmer; harm has no such excuse. */
-export const HARMLESS_SOFT = 1.8;
+export const HARMLESS_SOFT_FACTOR = 1.8;
 /** A variety by name is often told of because it is hardy. */
-export const NAMED_SOFT = 1.5;
+export const NAMED_SOFT_FACTOR = 1.5;
 /** Harm to a plant, when the source does not say whether this part was harmed. */
-export const PART_SOFT = 1.5;
+export const PART_SOFT_FACTOR = 1.5;
 /** A statement on the crop at large, for one of its kinds that has statements of its own. */
-export const ALIKE_SOFT = 6;
+export const ALIKE_SOFT_FACTOR = 6;
 /** A figure from memory. */
-export const MEMORY_SOFT = 1.3;
+export const MEMORY_SOFT_FACTOR = 1.3;
 /** Share of statements that are about something else: slugs, the wrong bed, a thermometer under a roof. */
 export const UNRELATED_FRACTION = 0.02;
 
 /** A plant of a list, of unknown state, is half hardened; what is seen in gardens in the frost season is hardened. */
-export const UNKNOWN_INDEX = { list: 0.5, seen: 1 } as const;
+export const UNKNOWN_INDEX: Readonly<Record<'list' | 'seen', number>> = { list: 0.5, seen: 1 };
 
 /** Standard deviations of a kind of crop round its starting pair, and of a crop round its kind. [K] */
-export const KIND_SD_K = {
-  hardy: { cold: 3, warm: 1.5, gap: 1.5 },
-  tender: { cold: 2, warm: 0, gap: 0.3 },
-  soil: { cold: 2, warm: 1, gap: 1 },
-} as const;
-export const CROP_SD_K = {
-  hardy: { cold: 1.25, warm: 1, gap: 1 },
-  tender: { cold: 1, warm: 0, gap: 0.3 },
-  soil: { cold: 0.8, warm: 0.6, gap: 0.6 },
-} as const;
+export const KIND_SD_K: Readonly<Record<Strength, ShiftSds>> = {
+  hardy: { coldK: 3, warmK: 1.5, gapK: 1.5 },
+  tender: { coldK: 2, warmK: 0, gapK: 0.3 },
+  soil: { coldK: 2, warmK: 1, gapK: 1 },
+};
+export const CROP_SD_K: Readonly<Record<Strength, ShiftSds>> = {
+  hardy: { coldK: 1.25, warmK: 1, gapK: 1 },
+  tender: { coldK: 1, warmK: 0, gapK: 0.3 },
+  soil: { coldK: 0.8, warmK: 0.6, gapK: 0.6 },
+};
 /** All gaps between first mark and half lost together. [K] */
 export const ALL_GAPS_SD_K = 0.3;
 /** What is hardier than its kind when hardened is so by half as much when grown warm. */
@@ -65,5 +77,5 @@ export const LEAST_GAP_K = 1;
 export const ICE_BELOW_C = -0.5;
 export const ICE_SD_K = 0.4;
 /** A spread narrower or wider than this says nothing more. [K] */
-export const LEAST_SD_K = { hardy: 1.5, tender: 1, soil: 1 } as const;
+export const LEAST_SD_K: ByStrength = { hardy: 1.5, tender: 1, soil: 1 };
 export const MOST_SD_K = 3.5;

@@ -5,9 +5,9 @@ import type { Statement } from './statement.ts';
 /** Slope and curvature of the logarithm of a statement's chance. */
 export interface Pull {
   /** Positive where the statement wants the limit warmer. [1/K] */
-  readonly slope: number;
+  readonly slopePerK: number;
   /** Never negative, so that every step of the search goes uphill. [1/K²] */
-  readonly curve: number;
+  readonly curvePerK2: number;
 }
 
 /** Keeps the search well-posed where a statement says nothing more. [1/K²] */
@@ -23,11 +23,11 @@ const LEAST_CURVE = 1e-9;
  * @remarks Near: a normal error. One-sided: a probit, of which a small share is about something else.
  */
 export function pullOf({ limit, organC }: Pick<Statement, 'limit' | 'organC'>, limitC: number, sdK: number): Pull {
-  if (limit === 'near') return { slope: (organC - limitC) / sdK ** 2, curve: 1 / sdK ** 2 };
+  if (limit === 'near') return { slopePerK: (organC - limitC) / sdK ** 2, curvePerK2: 1 / sdK ** 2 };
   const sign = limit === 'colder' ? -1 : 1;
   const z = (sign * (limitC - organC)) / sdK;
   const density = Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
   const related = 1 - UNRELATED_FRACTION;
   const ratio = (related * density) / (UNRELATED_FRACTION / 2 + related * normalFraction(z));
-  return { slope: (sign * ratio) / sdK, curve: Math.max(LEAST_CURVE, ratio * (ratio + z)) / sdK ** 2 };
+  return { slopePerK: (sign * ratio) / sdK, curvePerK2: Math.max(LEAST_CURVE, ratio * (ratio + z)) / sdK ** 2 };
 }

@@ -1,5 +1,12 @@
 import type { ColdEffect, HardinessRow } from './hardiness-row.ts';
-import { CLASS_SOFT, FREEZING_SD_K, HARMLESS_SOFT, LIST_SD_K, SOFT, SOME_MOVE_K } from './limit-priors-table.ts';
+import {
+  CLASS_SOFT_FACTOR,
+  FREEZING_SD_K,
+  HARMLESS_SOFT_FACTOR,
+  LIST_SD_K,
+  SOFT_FACTOR,
+  SOME_MOVE_K,
+} from './limit-priors-table.ts';
 
 /** What a row of the hardiness list says, before its reading is turned into a temperature of the organ. */
 export interface StatementSense {
@@ -12,7 +19,7 @@ export interface StatementSense {
   /** Error beyond those of thermometer, night and variety. [K] */
   readonly extraSdK: number;
   /** Factor on the whole error: 1 for a plain statement. */
-  readonly soft: number;
+  readonly softFactor: number;
 }
 
 const SOFT_WORDS = /\b(some|probably|may|maybe|most|many|approximate|low confidence)\b/;
@@ -41,9 +48,10 @@ export function statementSense(
     readC: typeof row.value === 'number' ? row.value : row.value.colderThanC,
     moveK: 0,
     extraSdK: 0,
-    soft: SOFT_WORDS.test(row.note) ? SOFT : 1,
+    softFactor: SOFT_WORDS.test(row.note) ? SOFT_FACTOR : 1,
   };
-  if (typeof row.value !== 'number') return { ...plain, limit: 'colder', soft: plain.soft * HARMLESS_SOFT };
+  if (typeof row.value !== 'number')
+    return { ...plain, limit: 'colder', softFactor: plain.softFactor * HARMLESS_SOFT_FACTOR };
   switch (row.effect) {
     case 'lt50':
       return plain;
@@ -66,8 +74,8 @@ const ABOUT: Readonly<Record<ColdEffect, StatementSense['about']>> = {
 
 function damageSense({ note, rangeC, authority }: HardinessRow, plain: StatementSense): StatementSense {
   const [colderC, warmerC] = rangeC ?? [plain.readC, plain.readC];
-  if (TOLERATING_CLASS.test(note)) return { ...plain, limit: 'colder', readC: warmerC, soft: CLASS_SOFT };
-  if (DAMAGED_CLASS.test(note)) return { ...plain, limit: 'warmer', readC: colderC, soft: CLASS_SOFT };
+  if (TOLERATING_CLASS.test(note)) return { ...plain, limit: 'colder', readC: warmerC, softFactor: CLASS_SOFT_FACTOR };
+  if (DAMAGED_CLASS.test(note)) return { ...plain, limit: 'warmer', readC: colderC, softFactor: CLASS_SOFT_FACTOR };
   return authority === 'weblog' || SEEN_DAMAGED.test(note) ? { ...plain, limit: 'warmer' } : plain;
 }
 
@@ -76,5 +84,5 @@ function killSense({ note, authority }: HardinessRow, plain: StatementSense, kil
   if (authority === 'weblog') return { ...plain, limit: 'warmer' };
   if (authority !== 'growers') return { ...plain, moveK: killK };
   if (HARDIEST.test(note)) return { ...plain, limit: 'warmer' };
-  return { ...plain, extraSdK: LIST_SD_K, moveK: plain.soft === 1 ? 0 : -SOME_MOVE_K };
+  return { ...plain, extraSdK: LIST_SD_K, moveK: plain.softFactor === 1 ? 0 : -SOME_MOVE_K };
 }

@@ -15,7 +15,7 @@ export interface Statement {
   /** Its error: thermometer and night, variety and stage, softness of the words. [K] */
   readonly sdK: number;
   /** Factor for softness of words. */
-  readonly soft: number;
+  readonly softFactor: number;
   readonly source: SourceKey;
   readonly row: HardinessRow | OutcomeRow;
 }

@@ -3,14 +3,14 @@ import { SOURCES } from '../sources.ts';
 import { HARDINESS_ROWS } from './hardiness-list.ts';
 import type { HardinessRow, PlantState, Thermometer } from './hardiness-row.ts';
 import {
-  ALIKE_SOFT,
+  ALIKE_SOFT_FACTOR,
   BESIDE_SD_K,
-  CLASS_SOFT,
+  CLASS_SOFT_FACTOR,
   COVER_SD_K,
-  HARMLESS_SOFT,
-  MEMORY_SOFT,
-  NAMED_SOFT,
-  PART_SOFT,
+  HARMLESS_SOFT_FACTOR,
+  MEMORY_SOFT_FACTOR,
+  NAMED_SOFT_FACTOR,
+  PART_SOFT_FACTOR,
   SURFACE_SD_K,
   UNKNOWN_INDEX,
 } from './limit-priors-table.ts';
@@ -82,7 +82,10 @@ export function statementsOn(subject: Subject): readonly Statement[] {
 /** What is said of the crop at large, for one of its kinds: more softly. */
 function alikeStatements(subject: Subject, rows: Subject['rows']): readonly Statement[] {
   const { alike: _, ...atLarge } = { ...subject, rows, plants: [] };
-  return statementsOn(atLarge).map((statement) => ({ ...statement, soft: statement.soft * ALIKE_SOFT }));
+  return statementsOn(atLarge).map((statement) => ({
+    ...statement,
+    softFactor: statement.softFactor * ALIKE_SOFT_FACTOR,
+  }));
 }
 
 function isNamed({ rows }: Subject, crop: string, part: string): boolean {
@@ -95,7 +98,7 @@ function unfitReason(row: HardinessRow, { spoiltByIce }: Subject): string | unde
 }
 
 function listedStatement(row: HardinessRow, subject: Subject): Statement {
-  const { about, limit, readC, moveK, extraSdK, soft } = statementSense(row, {
+  const { about, limit, readC, moveK, extraSdK, softFactor } = statementSense(row, {
     inSoil: subject.judgedBy === 'surface',
     killK: spacing(STARTING_PAIRS[subject.pair].unhardened).killK,
   });
@@ -107,7 +110,7 @@ function listedStatement(row: HardinessRow, subject: Subject): Statement {
     hardeningIndex: indexOf(state, UNKNOWN_INDEX.list, subject),
     organC: organC + moveK + toOrdinaryK(row),
     sdK: Math.hypot(sdK, extraSdK),
-    soft: soft * (SOURCES[row.source].standing === 'READ' ? 1 : MEMORY_SOFT),
+    softFactor: softFactor * (SOURCES[row.source].standing === 'READ' ? 1 : MEMORY_SOFT_FACTOR),
     source: row.source,
     row,
   };
@@ -140,14 +143,14 @@ function seenStatement(row: OutcomeRow, subject: Subject): Statement {
   const beside = { organC: row.lowC, sdK: BESIDE_SD_K };
   const { organC, sdK } = row.atPlant === true ? beside : outdoors(row.lowC, row.covers ?? [], subject);
   const isOtherPart = row.part === 'plant' && row.seen === 'marked' && subject.ofTwo === 'last';
-  const soft = [
-    limit === 'colder' ? HARMLESS_SOFT : 1,
-    isClass(row) ? CLASS_SOFT : 1,
-    namesVariety(row) ? NAMED_SOFT : 1,
-    isOtherPart ? PART_SOFT : 1,
+  const softFactor = [
+    limit === 'colder' ? HARMLESS_SOFT_FACTOR : 1,
+    isClass(row) ? CLASS_SOFT_FACTOR : 1,
+    namesVariety(row) ? NAMED_SOFT_FACTOR : 1,
+    isOtherPart ? PART_SOFT_FACTOR : 1,
   ].reduce((product, factor) => product * factor);
   const hardeningIndex = indexOf(row.state, UNKNOWN_INDEX.seen, subject);
-  return { about, limit, hardeningIndex, organC: organC + toOrdinaryK(row), sdK, soft, source: row.source, row };
+  return { about, limit, hardeningIndex, organC: organC + toOrdinaryK(row), sdK, softFactor, source: row.source, row };
 }
 
 /** Said of a class of crops, or seen by somebody? */

@@ -22,6 +22,9 @@ import {
 } from '../../../rules/index.ts';
 import type { Understood } from '../../language/understood.ts';
 
+/** How hard plants under covers are at a place, by what the covers do in a night. */
+export type HardeningUnder = (covers: readonly CoverKey[], night: BedNight) => HardeningThere;
+
 /** The night that a question is about, whatever it is computed from. */
 export interface AskedNight {
   /** Outside low, as a forecast or a thermometer at 2 m gives it. [°C] */
@@ -34,7 +37,7 @@ export interface AskedNight {
   /** How crops came through earlier nights there and in the club's gardens; absent where no own bed is meant. */
   readonly outcomes?: ReadonlyMap<CropId, readonly SeenOutcome[]>;
   /** How hard the weather behind has made plants under covers there; absent where no place is known. */
-  readonly hardeningUnder?: (covers: readonly CoverKey[], night: BedNight) => HardeningThere;
+  readonly hardeningUnder?: HardeningUnder;
   under(bed: BedAsLaid): BedNight | UnsoundOrder;
 }
 

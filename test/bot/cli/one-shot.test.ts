@@ -60,6 +60,7 @@ describe('ask', () => {
       hardened: null,
       unknownCrops: [],
       inDoubt: [],
+      readAs: [],
     });
     expect(lines[0]?.answers).toMatchObject([{ crop: 'spinach', covers: ['blanket'], verdict: 'holds' }]);
     expect(lines[3]?.answers).toEqual([]);

@@ -16,7 +16,7 @@ export interface LimitsOfOrgan {
 
 export interface LimitsRow extends LimitsOfOrgan {
   /** How many statements of sources speak of the part that is eaten. */
-  readonly statements: number;
+  readonly statementCount: number;
   readonly other?: LimitsOfOrgan;
 }
 
@@ -31,7 +31,7 @@ export function limitsTable(): string {
     const [eaten, other] = told.filter(({ subject }) => subject.cropId === id);
     if (eaten === undefined) throw new Error(`${id} has no organ`);
     const more = other === undefined ? '' : `, other: { ${organText(other.subject)} }`;
-    return `  '${id}': { ${organText(eaten.subject)}, statements: ${ownStatements(eaten)}${more} },\n`;
+    return `  '${id}': { ${organText(eaten.subject)}, statementCount: ${ownStatements(eaten)}${more} },\n`;
   });
   return `${HEAD}${rows.join('')}};\n`;
 }

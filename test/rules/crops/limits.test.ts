@@ -113,7 +113,7 @@ describe('a statement', () => {
       hardeningIndex: 1,
       organC: -12,
       sdK: 1,
-      soft: 1,
+      softFactor: 1,
       source: 'seed-house-michigan',
       row,
     };
