@@ -8,6 +8,7 @@ import {
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import { orderSentence } from '../../text/order-words.ts';
+import { littleKnownLines } from '../../text/part-words.ts';
 import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { underWords } from '../../text/verdict-words.ts';
@@ -37,13 +38,16 @@ export function howColdAnswer(understood: Understood, plots: readonly Plot[], co
   const judged = found.flatMap((each) => each.judged ?? []);
   const night = statedNight(0, understood, context.now);
   const assumed = judged.length === 0 ? [] : assumedLines(judged, understood, night, context.reader);
+  const little = [...new Set(plots.flatMap(({ crop }) => littleKnownLines(crop, context.reader)))];
   return {
     understood,
     judged,
     cautions: [],
     reply: {
       headline: first?.line ?? '',
-      sections: [{ lines: others.map(({ line }) => line) }, { lines: assumed }].filter(({ lines }) => lines.length > 0),
+      sections: [{ lines: others.map(({ line }) => line) }, { lines: [...assumed, ...little] }].filter(
+        ({ lines }) => lines.length > 0,
+      ),
       private: false,
     },
   };
