@@ -27,6 +27,8 @@ export function needsOwnPlace(understood: Understood, own: OwnPlace): boolean {
   const { intent, lowC, problem, missing } = understood;
   if (problem !== undefined || missing !== undefined) return false;
   if (OF_A_NIGHT.has(intent) && lowC === undefined) return true;
+  // "Blanket or quilt?" is asked of any night, "which is better tonight" of the forecast's.
+  if (intent === 'compare-covers' && lowC === undefined && understood.when !== undefined) return true;
   return (OF_A_NIGHT.has(intent) || intent === 'how-cold') && isOfOwnBeds(understood, own.beds);
 }
 
@@ -49,7 +51,7 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
   const plots = ownPlots(understood, own.beds);
   if (lowC !== undefined) return { ...replyOn(question, plots, statedNight(lowC, sky, now)), private: true };
   if (intent === 'how-cold') return { ...replyOn(question, plots, undefined), private: true };
-  const beds = bedsOfOutlook(understood, own.beds, plots);
+  const beds = intent === 'compare-covers' ? undefined : bedsOfOutlook(understood, own.beds, plots);
   if (beds !== undefined) {
     const only = new Set(beds.map(({ id }) => id));
     const wish = { sites: [own.site], night: nightName(when), reader, now, only };
