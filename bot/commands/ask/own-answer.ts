@@ -33,6 +33,8 @@ export function needsOwnPlace(understood: Understood, own: OwnPlace): boolean {
   if (problem !== undefined || missing !== undefined) return false;
   const isOfNight = OF_A_NIGHT.has(intent) || understood.beforeNight === true;
   if (isOfNight && lowC === undefined) return true;
+  // "Blanket or quilt?" is asked of any night, "which is better tonight" of the forecast's.
+  if (intent === 'compare-covers' && lowC === undefined && understood.when !== undefined) return true;
   return (isOfNight || intent === 'how-cold') && isOfOwnBeds(understood, own.beds);
 }
 
@@ -60,7 +62,7 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
     return { ...replyOn(question, plots, night, there), private: true };
   }
   if (when === 'week') return ownWeek(question, plots, services);
-  const beds = bedsOfOutlook(understood, own.beds, plots);
+  const beds = intent === 'compare-covers' ? undefined : bedsOfOutlook(understood, own.beds, plots);
   if (beds !== undefined) {
     const only = new Set(beds.map(({ id }) => id));
     const wish = { sites: [own.site], night: nightName(when), reader, now, only };
