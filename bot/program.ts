@@ -12,7 +12,8 @@ import { runTerminal, TERMINAL_MEMBER } from './chat/terminal/terminal.ts';
 import { HOW_TO_GET_FORECASTS, terminalDesk } from './chat/terminal/terminal-desk.ts';
 import { Allowance } from './commands/allowance.ts';
 import { BUTTONS, COMMANDS } from './commands/commands.ts';
-import { answer, answerPress } from './commands/dispatch.ts';
+import { answer } from './commands/dispatch.ts';
+import { shortAnswer, shortAnswerPress } from './commands/more.ts';
 import type { Services } from './commands/services.ts';
 import type { Config } from './config.ts';
 import { type DoorChoice, doorChoice, startLines } from './door-choice.ts';
@@ -152,7 +153,7 @@ async function atDiscord(
   closing.push(async () => api.close());
   const equipped = { ...services, poster: new DiscordPoster(api) };
   const desk = {
-    ...{ services: equipped, answer, answerPress },
+    ...{ services: equipped, answer: shortAnswer, answerPress: shortAnswerPress },
     ...{ commands: watch.commands(COMMANDS), buttons: watch.buttons(BUTTONS) },
   };
   const database = { name: 'the database', isThere: async () => services.store?.ping().then(() => true) };

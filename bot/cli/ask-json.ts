@@ -2,8 +2,9 @@ import { z } from 'zod';
 import { CAUTION_KEYS, VERDICTS } from '../../rules/index.ts';
 import type { Answered } from '../commands/ask/answered.ts';
 import { withCautions } from '../commands/ask/answered.ts';
+import { doubtsOf } from '../language/doubts.ts';
 import { PUBLIC_COVER_NAMES, publicCovers } from '../language/public-cover-names.ts';
-import { INTENTS, PROBLEMS, WHENS } from '../language/understood.ts';
+import { DOUBTS, INTENTS, PROBLEMS, WHENS } from '../language/understood.ts';
 import { drawn } from '../talk/plain-text.ts';
 
 const covers = z.array(z.enum(PUBLIC_COVER_NAMES));
@@ -28,6 +29,10 @@ export const askLineSchema = z.strictObject({
     hardened: z.boolean().nullable(),
     /** Plants that are not in the table, as typed. */
     unknownCrops: z.array(z.string()),
+    /** What the question leaves open; `answers` then holds both readings. */
+    inDoubt: z.array(z.enum(DOUBTS)),
+    /** Misspelt words of weight, as they were read. */
+    readAs: z.array(z.string()),
   }),
   answers: z.array(
     z.strictObject({
@@ -38,6 +43,10 @@ export const askLineSchema = z.strictObject({
       sdK: z.number().nonnegative(),
       odds: z.strictObject({ noMark: share, leafBurn: share, winterkill: share }),
       verdict: z.enum(VERDICTS),
+      /** Of the part that is not eaten ("tops"), for crops that growers keep in two. */
+      otherPart: z.strictObject({ name: z.string(), verdict: z.enum(VERDICTS) }).optional(),
+      /** False where no source speaks of the crop, so that it is judged by its kind. */
+      isKnown: z.boolean(),
     }),
   ),
   cautions: z.array(z.enum(CAUTION_KEYS)),
@@ -63,8 +72,10 @@ export function askLine(answered: Answered): AskLine {
       when: understood.when ?? null,
       hardened: understood.hardened ?? null,
       unknownCrops: understood.unknownCrops,
+      inDoubt: doubtsOf(understood),
+      readAs: understood.readAs,
     },
-    answers: judged.map(({ crop, covers: keys, night, verdict }) => ({
+    answers: judged.map(({ crop, covers: keys, night, verdict, otherPart }) => ({
       crop: crop.id,
       covers: publicCovers(keys),
       leafLowC: rounded(verdict.organLowC, 10),
@@ -75,6 +86,9 @@ export function askLine(answered: Answered): AskLine {
         winterkill: rounded(verdict.odds.winterkill, 1000),
       },
       verdict: verdict.verdict,
+      ...(crop.other !== undefined &&
+        otherPart !== undefined && { otherPart: { name: crop.other.name, verdict: otherPart.verdict } }),
+      isKnown: crop.isKnown,
     })),
     cautions,
     text: drawn(withCautions(answered), Number.POSITIVE_INFINITY),

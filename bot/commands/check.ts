@@ -64,9 +64,10 @@ async function check(request: Request, services: Services): Promise<Reply> {
     unknownCovers: [],
     ...(hardened !== undefined && { hardened }),
     beds: { mine: false, numbers: [], named: [] },
+    readAs: [],
     cautionTopics: [],
     choices: [],
   };
-  const night = statedNight(low.lowC, undefined, request.now);
+  const night = statedNight(low.lowC, {}, request.now);
   return withCautions(answerQuestion(understood, cropVocabulary(), { reader, now: request.now, night }));
 }

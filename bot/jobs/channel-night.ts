@@ -7,7 +7,7 @@ import type { Store } from '../store/store.ts';
 import type { Reply } from '../talk/reply.ts';
 import type { ClubTelling } from '../text/club-telling.ts';
 import { clubAllClear, clubWarning } from '../text/club-warning.ts';
-import { type Ahead, worstAhead } from './ahead.ts';
+import { type Ahead, lowsAhead, worstAhead } from './ahead.ts';
 import type { ClubNight, GardenNight, NightDesk } from './club-night.ts';
 import { type Made, NOTHING } from './made.ts';
 import { predictionsOf } from './predictions.ts';
@@ -106,7 +106,10 @@ export class ChannelNight {
     const { calendar, shared } = this.#nights;
     const ahead = worstAhead(club, calendar, now, shared);
     const afterwards = () => this.#store.predictions.keep(club.known.flatMap((night) => predictionsOf(night, now)));
-    const telling = clubTelling(club, { now, ahead, markedBeds: await this.#markedBeds(club) });
+    const telling = clubTelling(club, {
+      ...{ now, ahead, lowsAhead: lowsAhead(club, calendar) },
+      markedBeds: await this.#markedBeds(club),
+    });
     const needed = isNeeded(club, telling);
     const asked = channel.allClear || isHeadsUp(ahead);
     if (!needed && !(asked && telling.gardens.length > 0)) return { kind: 'nothing-to-say', afterwards };

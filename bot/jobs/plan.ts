@@ -1,4 +1,5 @@
 import { MS_PER_H } from '../../rules/index.ts';
+import { postTimes } from '../outlook/post-times.ts';
 import { cellPlace } from '../store/delivery-key.ts';
 import type { Channel, ChannelPlaces, SunPlace } from '../store/port/channels.ts';
 import type { PlannedDelivery } from '../store/port/deliveries.ts';
@@ -20,9 +21,6 @@ export interface Planning {
 
 /** A warning may still be of use this long after shutting time (judgement). */
 const USEFUL_AFTER_SHUTTING_H = 1;
-/** A last look before shutting; with a short lead, at a third of it (judgement). */
-const CHECK_BEFORE_SHUTTING_H = 1;
-const CHECK_LEAD_SHARE = 1 / 3;
 /** An opening plan is of use while the sun climbs (judgement). */
 const OPENING_USEFUL_H = 3;
 /** Longest lead, and the sun's day may begin a day off the calendar's. */
@@ -140,11 +138,11 @@ function partyDuties(
   const [first] = all;
   const last = all.at(-1);
   if (first === undefined || last === undefined) return [];
-  const dueAt = hoursAfter(first.at, -channel.leadH);
+  const { dueAt, checkAt } = postTimes(first.at, channel.leadH);
   const warning = { placeId: channel.id, night, kind: `${WARNING}${suffix}`, dueAt, giveUpAt: endOf(last.night) };
   // What is over was missed only by those who had joined before it was due.
   if (warning.giveUpAt <= now && all.every(({ plot }) => began(channel, plot) > dueAt)) return [];
-  const looks = channel.leadH === 0 ? [] : checkDuties(channel, warning, { all, suffix });
+  const looks = checkAt === undefined ? [] : checkDuties(warning, checkAt, { all, suffix });
   return [warning, ...gathers(warning, all), ...looks];
 }
 
@@ -152,9 +150,8 @@ function began(channel: Channel, { since }: Plot): Date {
   return since > channel.since ? since : channel.since;
 }
 
-function checkDuties(channel: Channel, warning: PlannedDelivery, { all, suffix }: Party<PlotNight>): PlannedDelivery[] {
-  const beforeH = Math.min(CHECK_BEFORE_SHUTTING_H, channel.leadH * CHECK_LEAD_SHARE);
-  const check = { ...warning, kind: checkKind(suffix), dueAt: hoursAfter(warning.dueAt, channel.leadH - beforeH) };
+function checkDuties(warning: PlannedDelivery, dueAt: Date, { all, suffix }: Party<PlotNight>): PlannedDelivery[] {
+  const check = { ...warning, kind: checkKind(suffix), dueAt };
   return [check, ...gathers(check, all)];
 }
 

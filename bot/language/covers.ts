@@ -1,6 +1,7 @@
 import type { CoverKey, WallKey } from '../../rules/index.ts';
 import { type CoverMention, coverMentions } from './cover-mentions.ts';
 import { type Stack, stackOf } from './cover-stacks.ts';
+import { standingsOf } from './cover-standing.ts';
 import { isCue, isMark, type Span, senseOf } from './span.ts';
 import type { Assumption, Problem } from './understood.ts';
 
@@ -11,11 +12,42 @@ export interface CoversRead {
   readonly walls?: WallKey;
   readonly assumptions: readonly Assumption[];
   readonly problem?: Problem;
+  /** What lies there if the covers that may or may not be on are not. */
+  readonly coversOtherwise?: readonly CoverKey[];
 }
 
 /** The covers of a question: one stack, or the stacks that it weighs against each other. */
 export function readCovers(spans: readonly Span[]): CoversRead {
+  return coversRead(spans, coverMentions(spans));
+}
+
+/**
+ * The covers that lie over the plants on the night asked about: without those that the text says are off, open or
+ * somebody else's. Where it leaves open whether one is on, `coversOtherwise` is the stack without it.
+ */
+export function readWornCovers(spans: readonly Span[], ofLastNight: boolean): CoversRead {
   const mentions = coverMentions(spans);
+  if (weighsWithAndWithout(spans, mentions)) return coversRead(spans, mentions);
+  const standings = standingsOf(spans, mentions, ofLastNight);
+  const worn = mentions.filter((_, index) => standings[index] !== 'absent');
+  const sure = mentions.filter((_, index) => standings[index] === 'laid');
+  const read = coversRead(spans, worn);
+  if (mentions.length > 0 && worn.length === 0) return { ...read, covers: [] };
+  if (sure.length === worn.length || read.options !== undefined) return read;
+  const { covers: coversOtherwise = [] } = coversRead(spans, sure);
+  return { ...read, coversOtherwise };
+}
+
+/** "with or without fleece", "a blanket or no blanket": the question is what the cover does. */
+function weighsWithAndWithout(spans: readonly Span[], mentions: readonly CoverMention[]): boolean {
+  return mentions.some(({ at, optional }) => {
+    const lead = spans.slice(Math.max(0, at - 3), at);
+    const or = lead.findIndex((span) => isCue(span, 'or', 'versus'));
+    return optional || isDeniedElse(spans, at) || (or >= 0 && isCue(lead[or + 1], 'without'));
+  });
+}
+
+function coversRead(spans: readonly Span[], mentions: readonly CoverMention[]): CoversRead {
   const unknownCovers = unknownCoversIn(spans);
   const walls = wallsIn(spans, mentions);
   const rest = { unknownCovers, ...(walls && { walls }) };
@@ -191,17 +223,44 @@ function isRoof({ keys }: CoverMention): boolean {
 
 const LAYING = ['under', 'with', 'over', 'covered-with', 'cover', 'inside-it', 'or', 'without', 'versus'] as const;
 
+/** What plants also stand or grow in: a cover only where it is laid over them. */
+const HOLDS_PLANTS =
+  /^(bucket|plant pot|flower pot|bin|tote|plastic tub|laundry basket|compost|bark mulch|sawdust|wood ?chip)s?$/;
+
 function unknownCoversIn(spans: readonly Span[]): readonly string[] {
   return spans.flatMap((span, at) => {
-    if (isUnknownLaidOver(spans, at)) return [span.said];
-    if (!senseOf(span, 'other-cover')) return [];
-    const near = spans.slice(Math.max(0, at - 3), at);
-    const laid =
-      span.plain.startsWith('under') ||
-      near.some((each) => isCue(each, ...LAYING)) ||
-      isCue(spans[at + 1], 'over', 'on-it');
-    return laid ? [span.said] : [];
+    if (isUnknownLaidOver(spans, at) || isBaleRound(spans, at) || isNamelessLayer(spans, at)) return [span.said];
+    if (!senseOf(span, 'other-cover') || isCue(spans[at - 1], 'without')) return [];
+    return !HOLDS_PLANTS.test(span.plain) || isLaidOver(spans, at) ? [span.said] : [];
   });
+}
+
+function isLaidOver(spans: readonly Span[], at: number): boolean {
+  const near = spans.slice(Math.max(0, at - 3), at);
+  if (near.some(({ plain }) => plain === 'in')) return false;
+  return near.some((each) => isCue(each, ...LAYING)) || isCue(spans[at + 1], 'over', 'on-it');
+}
+
+/** "bales round it", with no frame that they could be the walls of. */
+function isBaleRound(spans: readonly Span[], at: number): boolean {
+  if (senseOf(spans[at], 'walls')?.walls !== 'straw-bale') return false;
+  const isRound = [1, 2].some((ahead) =>
+    /^(around|round|all around|each side|on)$/.test(spans[at + ahead]?.plain ?? ''),
+  );
+  return isRound && !spans.some((span) => senseOf(span, 'cover'));
+}
+
+/** "several thin layers": of what, is not said. */
+function isNamelessLayer(spans: readonly Span[], at: number): boolean {
+  const span = spans[at];
+  if (!senseOf(span, 'layers') || !/layers?$/.test(span?.plain ?? '') || spans[at - 1]?.value !== undefined)
+    return false;
+  return !spans.some((each) => senseOf(each, 'cover') ?? senseOf(each, 'other-cover')) && isPlainStatement(spans);
+}
+
+/** "How many layers?" asks for them. */
+function isPlainStatement(spans: readonly Span[]): boolean {
+  return !spans.some((span) => isCue(span, 'layers', 'need', 'what', 'which', 'how', 'remedy'));
 }
 
 /** "under voile": a cover that nobody here knows. */

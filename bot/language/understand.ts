@@ -1,13 +1,16 @@
 import { type UnitSystem, unitSystemOf } from '../ground/units.ts';
+import { readAdvice } from './advice.ts';
 import { readBeds } from './beds.ts';
 import { cautionTopics, isCautionQuestion } from './caution-topics.ts';
-import { type CoversRead, readCovers } from './covers.ts';
+import { type Conditions, readConditions } from './conditions/conditions.ts';
+import { type CoversRead, readCovers, readWornCovers } from './covers.ts';
 import { type CropsRead, readCrops } from './crops.ts';
 import { declined } from './declined.ts';
 import { cuesOf, type Facts, namesPlant } from './facts.ts';
 import { continued, continues } from './follow-up.ts';
 import { intentOf } from './intent-rules.ts';
 import { asksOfSeveralNights } from './intents-of-outlook.ts';
+import { isBeforeNight } from './intents-of-season.ts';
 import { missingFrom } from './missing.ts';
 import { isOtherTongue } from './other-tongue.ts';
 import { readPlantState } from './plant-state.ts';
@@ -15,9 +18,9 @@ import { readSky } from './sky.ts';
 import { isCue, type Span, senseOf } from './span.ts';
 import { spansOf } from './spans.ts';
 import { readTemperature, type TemperatureRead } from './temperature.ts';
-import type { Assumption, Intent, Problem, SaidBeds, Understood, Unit, When } from './understood.ts';
+import type { Assumption, Intent, Problem, SaidBeds, SaidSky, Understood, Unit, When } from './understood.ts';
 import type { Vocabulary } from './vocabulary.ts';
-import { readWhen, settledWhen } from './when.ts';
+import { readNight, readWhen, settledWhen } from './when.ts';
 
 export interface Context {
   readonly vocabulary: Vocabulary;
@@ -70,8 +73,12 @@ export function understandUnbounded(text: string, context: Context): Understood 
 interface Read {
   readonly spans: readonly Span[];
   readonly facts: Facts;
+  readonly conditions: Conditions;
   readonly crops: CropsRead;
+  /** As named, whether or not they are on. */
   readonly covers: CoversRead;
+  /** As they lie on the night asked about. */
+  readonly worn: CoversRead;
   readonly low: TemperatureRead;
   readonly beds: SaidBeds;
   readonly topics: Understood['cautionTopics'];
@@ -79,11 +86,14 @@ interface Read {
 
 function readAll(spans: readonly Span[], context: Context): Read {
   const crops = readCrops(spans);
-  const covers = readCovers(spans);
-  const low = readTemperature(spans, preferredUnit(context));
+  const conditions = readConditions(spans, preferredUnit(context));
+  const when = readWhen(spans);
+  const covers = readCovers(conditions.forCovers);
+  const worn = readWornCovers(conditions.forCovers, when === 'last-night');
   const beds = readBeds(spans, context.bedNames ?? []);
   const says = cuesOf(spans);
   const hasCrop = crops.crops.length > 0 || crops.choices.length > 0;
+  const low = readTemperature(conditions.forLow, preferredUnit(context), !hasCrop && says('open', 'hot'));
   const hasRoof = [...(covers.covers ?? []), ...(covers.options ?? []).flat()].some(isRoof);
   const topics = cautionTopics({
     spans,
@@ -101,12 +111,13 @@ function readAll(spans: readonly Span[], context: Context): Read {
     isWarm: low.lowC !== undefined && low.lowC >= WARM_C,
     hasCover: namesCover(covers),
     hasRoof,
-    optionCount: covers.options?.length ?? 0,
+    optionCount: worn.options?.length ?? 0,
     hasBed: beds.numbers.length > 0 || beds.named.length > 0,
-    when: readWhen(spans),
+    when,
     asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
+    advice: readAdvice({ spans, hasLow: low.temperature !== undefined, when }),
   };
-  return { spans, facts, crops, covers, low, beds, topics };
+  return { spans, facts, conditions, crops, covers, worn, low, beds, topics };
 }
 
 function preferredUnit({ units, locale = 'en-US' }: Context): Unit {
@@ -124,17 +135,13 @@ function isRoof(key: string): boolean {
   return key.includes('tunnel') || key.startsWith('cold-frame');
 }
 
-function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, asked: Intent): Understood {
-  const {
-    assumptions: ofCovers,
-    problem: ofStack,
-    ...coverSlots
-  } = asked === 'compare-covers' ? comparedWithBare(covers) : covers;
-  const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = low;
+function assemble(read: Read, asked: Intent): Understood {
+  const { spans, facts, conditions, crops, low, beds, topics } = read;
+  const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = coversFor(asked, read);
+  const { assumptions: ofLow, problem: ofTemperature, lowOtherwise, ...lowSlots } = low;
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
-  const sky = readSky(spans);
-  const isCaution = asked === 'caution';
+  const isCaution = asked === 'caution' || asked === 'advice';
   const mine = beds.mine || (!namesPlant(facts) && OF_OWN_BEDS.has(asked) && namesOwn(spans));
   return {
     intent: asked,
@@ -142,11 +149,14 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
     crops: crops.crops,
     unknownCrops: isCaution ? [] : unknownCropsOf(crops, facts),
     ...lowSlots,
+    ...(lowOtherwise && OF_A_NIGHT.has(asked) && { lowOtherwise }),
     ...coverSlots,
     ...(when && { when }),
     ...readPlantState(spans),
-    ...(sky && { sky }),
+    ...placeOf(spans, conditions),
+    ...adviceOf(facts, asked),
     beds: { ...beds, mine },
+    readAs: readAs(spans),
     cautionTopics: topics,
     choices: crops.choices,
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
@@ -154,9 +164,51 @@ function assemble({ spans, facts, crops, covers, low, beds, topics }: Read, aske
   };
 }
 
+/** The covers as the question means them: as they lie on its night, or as things to weigh. */
+function coversFor(asked: Intent, { covers, worn }: Read): CoversRead {
+  if (asked === 'compare-covers') return comparedWithBare(covers);
+  return OF_A_NIGHT.has(asked) ? worn : covers;
+}
+
+function adviceOf(facts: Facts, asked: Intent): Partial<Understood> {
+  return {
+    ...(ADVISED.has(asked) && facts.advice && { advice: facts.advice }),
+    ...(asked === 'pick' && isBeforeNight(facts) && { beforeNight: true }),
+  };
+}
+
+/** In words and in figures; figures say it better. */
+function skyOf(spans: readonly Span[], { windMPerS, gustMPerS, snow }: Conditions): SaidSky | undefined {
+  const sky = {
+    ...readSky(spans),
+    ...(windMPerS !== undefined && { windMPerS }),
+    ...(gustMPerS !== undefined && { gustMPerS }),
+    ...(snow?.where === 'on-ground' && { snow: true }),
+  };
+  return Object.keys(sky).length > 0 ? sky : undefined;
+}
+
+function placeOf(spans: readonly Span[], conditions: Conditions): Partial<Understood> {
+  const { snow, exposure, unused } = conditions;
+  const sky = skyOf(spans, conditions);
+  return {
+    ...(sky && { sky }),
+    ...(snow && { snow }),
+    ...(exposure && { exposure }),
+    ...(unused.length > 0 && { unused }),
+  };
+}
+
 function whenOf(facts: Facts, asked: Intent): When | undefined {
-  if (facts.when !== undefined) return settledWhen(facts.when, asked);
+  const when = OF_A_NIGHT.has(asked) ? readNight(facts.spans) : facts.when;
+  if (when !== undefined) return settledWhen(when, asked);
   return asked === 'outlook' && asksOfSeveralNights(facts) ? 'week' : undefined;
+}
+
+/** Slips that were put right, but for names of crops, which the answer repeats anyway. */
+function readAs(spans: readonly Span[]): readonly string[] {
+  const mended = spans.filter((span) => span.corrected && senseOf(span, 'crop') === undefined);
+  return [...new Set(mended.map(({ plain }) => plain))];
 }
 
 /** One cover to compare is compared with none. */
@@ -179,6 +231,15 @@ function namesOwn(spans: readonly Span[]): boolean {
 
 const MOST_UNKNOWN = 5;
 
+/** Hang on what lies over the plants by night; opening and shutting hang on what there is. */
+const OF_A_NIGHT: ReadonlySet<Intent> = new Set<Intent>([
+  'survive',
+  'what-cover',
+  'which-crops',
+  'how-cold',
+  'outlook',
+]);
+
 /** "The frame" is the asker's own where a bed, not a plant, is asked about. */
 const OF_OWN_BEDS: ReadonlySet<Intent> = new Set<Intent>(['survive', 'which-crops', 'what-cover', 'vent', 'close']);
 
@@ -196,6 +257,9 @@ const OF_A_PLANT: ReadonlySet<Intent> = new Set<Intent>([
   'season',
   'compare-covers',
 ]);
+
+/** What a piece of advice can answer. */
+const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close']);
 
 /** A question about nothing but plants outside the table gets no verdict. */
 function namedUnknown(slots: Understood): Understood {

@@ -1,4 +1,4 @@
-import type { CautionKey, CoverKey, WallKey } from '../../rules/index.ts';
+import type { AdviceKey, CautionKey, CoverKey, Exposure, WallKey } from '../../rules/index.ts';
 
 /** What a question can be about. */
 export const INTENTS = [
@@ -14,6 +14,8 @@ export const INTENTS = [
   'pick',
   'season',
   'caution',
+  /** What no night's figures answer: "the fleece is frozen to my lettuce". */
+  'advice',
   'unknown-crop',
   'decline',
 ] as const;
@@ -52,6 +54,7 @@ export const ASSUMPTIONS = [
   'plastic-on-hoops',
   'greenhouse-as-high-tunnel',
   'tomorrow-as-night',
+  'felt-as-air',
 ] as const;
 
 export type Assumption = (typeof ASSUMPTIONS)[number];
@@ -81,6 +84,11 @@ export interface SaidCrop {
   readonly said: string;
 }
 
+/** What a question leaves open, so that both readings are answered. */
+export const DOUBTS = ['covers', 'low'] as const;
+
+export type Doubt = (typeof DOUBTS)[number];
+
 export type Unit = 'F' | 'C';
 
 /** How the unit came about: typed, the member's or locale's, or the only one in which the value makes sense. */
@@ -99,8 +107,20 @@ export interface SaidTemperature {
 
 export interface SaidSky {
   readonly cloud?: 'clear' | 'half' | 'overcast';
-  readonly wind?: 'calm' | 'breezy' | 'windy';
+  readonly wind?: 'calm' | 'light' | 'breezy' | 'windy';
+  /** In figures. [m s⁻¹] */
+  readonly windMPerS?: number;
+  readonly gustMPerS?: number;
+  /** Snow lies or falls. */
   readonly snow?: boolean;
+}
+
+/** Snow that is spoken of, and where it lies. */
+export interface SaidSnow {
+  readonly where: 'on-plants' | 'on-ground' | 'falling';
+  readonly depthM?: number;
+  readonly isFresh?: boolean;
+  readonly isWet?: boolean;
 }
 
 /** Which of the member's own beds are meant. */
@@ -126,6 +146,10 @@ export interface Understood {
   readonly temperature?: SaidTemperature;
   /** Outside to inside; absent when not said, empty when said to be bare. */
   readonly covers?: readonly CoverKey[];
+  /** What lies there if the covers are off that may or may not be on; present only where the text leaves it open. */
+  readonly coversOtherwise?: readonly CoverKey[];
+  /** The other, warmer temperature where the text leaves open which of two is the night's low. */
+  readonly lowOtherwise?: { readonly lowC: number; readonly temperature: SaidTemperature };
   /** The stacks compared, in the order typed; an empty stack is the bare bed. */
   readonly options?: readonly (readonly CoverKey[])[];
   /** Things laid over plants that the table does not hold ("cardboard"), as typed. */
@@ -135,8 +159,19 @@ export interface Understood {
   readonly hardened?: boolean;
   readonly stage?: Stage;
   readonly sky?: SaidSky;
+  readonly snow?: SaidSnow;
+  /** How the garden lies. */
+  readonly exposure?: Exposure;
+  /** What was told and has no part in the answer, in words to say back. */
+  readonly unused?: readonly string[];
   readonly beds: SaidBeds;
+  /** Words of weight that were misspelt, as they were read: "without". */
+  readonly readAs: readonly string[];
   readonly cautionTopics: readonly CautionKey[];
+  /** Which advice answers it best, where no place is known. */
+  readonly advice?: AdviceKey;
+  /** Of `pick`: whether to pick before a night to come, not when to pick after one. */
+  readonly beforeNight?: boolean;
   /** Crop ids to choose from when `missing` is `crop-choice`. */
   readonly choices: readonly string[];
   readonly assumptions: readonly Assumption[];

@@ -1,6 +1,7 @@
 import { type APIDMChannel, type APIMessage, type APIUser, Routes, SnowflakeUtil } from 'discord.js';
 import type { ChannelPoster, Posted } from '../../talk/channel-poster.ts';
 import type { Reply } from '../../talk/reply.ts';
+import { PHONE_CHARACTERS } from '../../talk/short-reply.ts';
 import type { DiscordApi } from './discord-api.ts';
 import { DiscordError } from './discord-error.ts';
 import { LIMITS } from './limits.ts';
@@ -33,12 +34,12 @@ export class DiscordPoster implements ChannelPoster {
     }
     const reference = referenceOf(nonce);
     try {
-      return await this.#post(channelId, rendered(reply, { reference }), nonce);
+      return await this.#post(channelId, rendered(reply, { reference, characters: PHONE_CHARACTERS }), nonce);
     } catch (error) {
       const bare = withoutFiles(reply);
       // The right to attach may be all that is missing, and a warning without its picture beats none.
       if (!(error instanceof DiscordError && error.code === 'missing-permission') || bare === undefined) throw error;
-      return this.#post(channelId, rendered(bare, { reference }), nonce);
+      return this.#post(channelId, rendered(bare, { reference, characters: PHONE_CHARACTERS }), nonce);
     }
   }
 

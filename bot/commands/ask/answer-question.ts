@@ -1,19 +1,23 @@
 import { type Crop, cropById, orderProblem } from '../../../rules/index.ts';
 import { degrees, temperature } from '../../ground/units.ts';
+import { doubtsOf } from '../../language/doubts.ts';
 import { nearestCrops } from '../../language/nearest-crops.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Vocabulary } from '../../language/vocabulary.ts';
 import type { Button, Reply } from '../../talk/reply.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { list, saidBack } from '../../text/phrases.ts';
-import { cropWord } from '../../text/reader.ts';
+import { cropWord, type Reader } from '../../text/reader.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { COLDEST_ASKED_C, WARMEST_ASKED_C } from './asked-night.ts';
+import { bothWaysAnswer } from './both-ways.ts';
 import { compareAnswer } from './compare-covers.ts';
-import { cautionAnswer, dayRuleAnswer, declinedAnswer } from './guidance.ts';
+import { adviceAnswer, cautionAnswer, dayRuleAnswer, declinedAnswer, harvestRuleAnswer } from './guidance.ts';
+import { harvestAnswer } from './harvest.ts';
 import { howColdAnswer } from './how-cold.ts';
 import { type Plot, plotsAsked } from './plots.ts';
 import { refused } from './refused.ts';
+import { snowOnCoverAnswer } from './snow-on-cover.ts';
 import { surviveAnswer } from './survive.ts';
 import { saidTemperature, understoodLine } from './understood-line.ts';
 import { whatCoverAnswer } from './what-cover.ts';
@@ -41,7 +45,9 @@ function strangerLines({ intent, unknownCrops }: Understood): readonly string[] 
 }
 
 function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
-  if (understood.intent === 'caution') return cautionAnswer(understood);
+  if (understood.intent === 'caution')
+    return snowOnCoverAnswer(understood, context.reader) ?? cautionAnswer(understood);
+  if (understood.advice && understood.lowC === undefined) return adviceAnswer(understood, understood.advice);
   if (understood.intent === 'decline') return declinedAnswer(understood);
   const problem = problemAnswer(understood, context);
   if (problem !== undefined) return problem;
@@ -64,17 +70,27 @@ function byIntent(understood: Understood, context: AskContext): Answered {
       return howColdAnswer(understood, plots, context);
     case 'compare-covers':
       return compareAnswer(understood, crops, context);
+    case 'pick':
+      return pickAnswer(understood, plots, context);
     case 'vent':
     case 'close':
-    case 'pick':
       return dayRuleAnswer(understood, context);
     case 'season':
       return refused(understood, 'For that I need your place: set it with "site", then ask again.');
     case 'caution':
+    case 'advice':
     case 'unknown-crop':
     case 'decline':
       return declinedAnswer(understood);
   }
+}
+
+/** Before a night it is whether to pick, after one when. */
+function pickAnswer(understood: Understood, plots: readonly Plot[], context: AskContext): Answered {
+  if (understood.beforeNight !== true) return dayRuleAnswer(understood, context);
+  return context.night === undefined
+    ? harvestRuleAnswer(understood)
+    : harvestAnswer(understood, plots, context, context.night);
 }
 
 /** What hangs on a night: of the low that was said, or of a forecast. */
@@ -88,12 +104,15 @@ function nightAnswer(
   if (night === undefined) return askedBack(understood, context);
   if (understood.intent === 'which-crops' && context.plots === undefined)
     return whichCropsAnswer(understood, crops, context, night);
+  if (doubtsOf(understood).length > 0) return bothWaysAnswer(understood, plots, context, night);
   return understood.intent === 'what-cover' && areAlike(plots)
     ? whatCoverAnswer(understood, plots, context, night)
     : surviveAnswer(understood, plots, context, night);
 }
 
 const OF_A_PLANT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'how-cold']);
+
+const OF_A_DAY: ReadonlySet<Understood['intent']> = new Set(['vent', 'close', 'pick', 'season']);
 
 /** No crop to judge: never a verdict on nothing. */
 function nothingThere(understood: Understood, context: AskContext): Answered {
@@ -108,7 +127,7 @@ function areAlike(plots: readonly Plot[]): boolean {
 }
 
 function problemAnswer(understood: Understood, { reader }: AskContext): Answered | undefined {
-  const { problem, lowC, temperature: said, covers } = understood;
+  const { problem, covers } = understood;
   if (problem === 'unknown-cover') {
     const names = list(understood.unknownCovers.map((each) => `"${saidBack(each)}"`));
     return refused(understood, `I do not know ${names} as a cover, so I give no verdict.`, [
@@ -120,13 +139,16 @@ function problemAnswer(understood: Understood, { reader }: AskContext): Answered
     if (unsound !== undefined) return refused(understood, orderSentence(unsound, reader));
   }
   if (problem === 'impossible-cold' || problem === 'impossible-heat') return declinedAnswer(understood);
-  const lowest = lowC ?? 0;
-  if (lowest < COLDEST_ASKED_C || lowest > WARMEST_ASKED_C) {
-    const value = said === undefined ? '' : `${saidTemperature(said)} is `;
-    const range = `${degrees(COLDEST_ASKED_C, reader.units)} and ${temperature(WARMEST_ASKED_C, reader.units)}`;
-    return refused(understood, `${value}outside what I can reckon with: name a low between ${range}.`);
-  }
-  return undefined;
+  return OF_A_DAY.has(understood.intent) ? undefined : lowOutOfReach(understood, reader);
+}
+
+/** A night colder or warmer than the balance of heat is made for. */
+function lowOutOfReach(understood: Understood, { units }: Reader): Answered | undefined {
+  const { lowC = 0, temperature: said } = understood;
+  if (lowC >= COLDEST_ASKED_C && lowC <= WARMEST_ASKED_C) return undefined;
+  const value = said === undefined ? '' : `${saidTemperature(said)} is `;
+  const range = `${degrees(COLDEST_ASKED_C, units)} and ${temperature(WARMEST_ASKED_C, units)}`;
+  return refused(understood, `${value}outside what I can reckon with: name a low between ${range}.`);
 }
 
 function unknownCropAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {

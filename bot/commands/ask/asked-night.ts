@@ -2,8 +2,13 @@ import {
   type BedAsLaid,
   type BedNight,
   bedNight,
+  type CoverKey,
   type Crop,
   type CropId,
+  type Exposure,
+  exposedSite,
+  type HardeningThere,
+  hardeningInAutumn,
   hardinessLearned,
   type LearnedHardiness,
   type NightSite,
@@ -15,7 +20,7 @@ import {
   sharedNight,
   type UnsoundOrder,
 } from '../../../rules/index.ts';
-import type { SaidSky } from '../../language/understood.ts';
+import type { Understood } from '../../language/understood.ts';
 
 /** The night that a question is about, whatever it is computed from. */
 export interface AskedNight {
@@ -28,6 +33,8 @@ export interface AskedNight {
   readonly words?: string;
   /** How crops came through earlier nights there and in the club's gardens; absent where no own bed is meant. */
   readonly outcomes?: ReadonlyMap<CropId, readonly SeenOutcome[]>;
+  /** How hard the weather behind has made plants under covers there; absent where no place is known. */
+  readonly hardeningUnder?: (covers: readonly CoverKey[], night: BedNight) => HardeningThere;
   under(bed: BedAsLaid): BedNight | UnsoundOrder;
 }
 
@@ -44,18 +51,24 @@ export function hardinessThere(
 export const COLDEST_ASKED_C = -45;
 export const WARMEST_ASKED_C = 25;
 
+/** What a question tells of the night and of what lies on the bed, besides the low. */
+export type SaidOfNight = Pick<Understood, 'sky' | 'snow' | 'exposure'>;
+
 /** The ordinary night with a low that somebody named: clear and light wind unless they said otherwise. */
-export function statedNight(lowC: number, sky: SaidSky | undefined, now: Date, site?: Partial<NightSite>): AskedNight {
-  const night = ordinaryNight(lowC, nightOptions(sky, now, site));
+export function statedNight(lowC: number, said: SaidOfNight, now: Date, site?: Partial<NightSite>): AskedNight {
+  const night = ordinaryNight(lowC, nightOptions(said, now, site));
+  const laid = saidLaid(said);
   let shared: SharedNight | undefined;
+  const autumn = hardeningInAutumn(now);
   return {
     lowC,
     windMPerS: night.assumed.windMPerS,
+    ...(autumn !== undefined && { hardeningUnder: () => autumn }),
     assumed: night.assumed,
     under: eachOnce((bed) => {
       // No answer tells of the thaw.
       shared ??= sharedNight(night.site, night.weather, night.window, 0);
-      return bedNight({ ...night, bed }, shared);
+      return bedNight({ ...night, soil: night.soilUnder(bed.covers), bed: { ...laid, ...bed } }, shared);
     }),
   };
 }
@@ -72,12 +85,39 @@ export function eachOnce(under: AskedNight['under']): AskedNight['under'] {
 }
 
 /** What a question tells of the night besides its low. */
-export function nightOptions(sky: SaidSky | undefined, now: Date, site?: Partial<NightSite>) {
+export function nightOptions({ sky, exposure }: SaidOfNight, now: Date, site?: Partial<NightSite>) {
+  const windMPerS = sky?.windMPerS ?? meanUnderGusts(sky?.gustMPerS);
+  const place = { ...(exposure && openness(exposure)), ...site };
   return {
     date: now,
     ...(sky?.cloud && { sky: sky.cloud }),
     ...(sky?.wind && { wind: sky.wind }),
+    ...(windMPerS !== undefined && { windMPerS }),
     ...(sky?.snow && { snowLying: true }),
-    ...(site && { site }),
+    site: place,
+  };
+}
+
+/** Gusts alone tell a mean wind of about six tenths of them (judgement). */
+const MEAN_OF_GUST_FRACTION = 0.6;
+
+function meanUnderGusts(gustMPerS: number | undefined): number | undefined {
+  return gustMPerS === undefined ? undefined : MEAN_OF_GUST_FRACTION * gustMPerS;
+}
+
+function openness(exposure: Exposure): Partial<NightSite> {
+  const { skyViewFraction, shelterFraction, inversionK } = exposedSite(exposure, {
+    latitudeDeg: 0,
+    longitudeDeg: 0,
+    elevationM: 0,
+  });
+  return { skyViewFraction, shelterFraction, inversionK };
+}
+
+/** What was told of the things on the bed. */
+export function saidLaid({ snow }: SaidOfNight): Partial<BedAsLaid> {
+  return {
+    ...(snow?.depthM !== undefined && { snowDepthM: snow.depthM }),
+    ...(snow?.isFresh && { snowIsFresh: true }),
   };
 }

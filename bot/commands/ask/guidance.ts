@@ -1,8 +1,17 @@
-import { CAUTIONS, type CautionKey } from '../../../rules/index.ts';
+import {
+  ADVICE,
+  type AdviceKey,
+  CAUTIONS,
+  type CautionKey,
+  cropById,
+  HARVESTS,
+  harvestKind,
+} from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { refused } from './refused.ts';
+import { saidTemperature } from './understood-line.ts';
 
 /** Open above this temperature among the leaves: 24 °C or 75 °F (common practice, no source). [°C] */
 const OPEN_ABOVE_C = 23.9;
@@ -21,11 +30,35 @@ export function cautionAnswer(understood: Understood): Answered {
   );
 }
 
+/** What no night's figures answer. */
+export function adviceAnswer(understood: Understood, key: AdviceKey): Answered {
+  const { headline, lines, cautions } = ADVICE[key];
+  return answered(understood, headline, lines, cautions);
+}
+
+/** Pick before the freeze or cover, where neither a low nor a place is known: the rule of the trade. */
+export function harvestRuleAnswer(understood: Understood): Answered {
+  const kinds = new Set(understood.crops.flatMap(({ id }) => cropById(id) ?? []).map(harvestKind));
+  const lines =
+    kinds.size > 0
+      ? [...kinds].flatMap((kind) => [HARVESTS[kind].pick, HARVESTS[kind].keeps])
+      : [
+          'Pick before the freeze: all fruit of tender crops, basil, squash, cauliflower, firm lettuce heads.',
+          'Cover: lettuce, chard, Asian greens, broccoli, cabbage heads below a hard freeze.',
+          'Leave: kale, spinach, leeks, sprouts, carrots and parsnips; cold sweetens them. Mulch roots before the soil freezes.',
+        ];
+  return answered(understood, 'Before the freeze, not after it: pick what freezing spoils, cover what it only burns.', [
+    ...lines,
+    'Name the low, or set your place with "site", and I say which it is tonight.',
+  ]);
+}
+
 /** When to open, shut and pick where no place is known: the rules of the trade. */
 export function dayRuleAnswer(understood: Understood, { reader }: AskContext): Answered {
   const limit = temperature(OPEN_ABOVE_C, reader.units);
   switch (understood.intent) {
     case 'vent':
+      if (understood.lowC !== undefined && understood.lowC > OPEN_ABOVE_C) return openNow(understood, understood.lowC);
       return answered(
         understood,
         `Open when a thermometer among the leaves passes ${limit}, and on any sunny morning before it does.`,
@@ -49,6 +82,24 @@ export function dayRuleAnswer(understood: Understood, { reader }: AskContext): A
         ['frozen-leaves'],
       );
   }
+}
+
+/** How wide, by how hot it is among the leaves (judgement). [°C] */
+const HALF_OPEN_ABOVE_C = 29;
+const WIDE_OPEN_ABOVE_C = 34;
+
+/** "The cold frame is at 95F": leaves cook within the hour, so what to do comes first. */
+function openNow(understood: Understood, insideC: number): Answered {
+  const said = understood.temperature === undefined ? 'That' : saidTemperature(understood.temperature);
+  return answered(understood, `Open now, ${widthWords(insideC)}: ${said} is too hot under a cover.`, [
+    'Shade the plants if the sun stays out, and water the soil, not the leaves.',
+    'Shut again two hours before sunset, so that the sun still warms the soil under it.',
+  ]);
+}
+
+function widthWords(insideC: number): string {
+  if (insideC > WIDE_OPEN_ABOVE_C) return 'as wide as it goes, or take the lid or film off';
+  return insideC > HALF_OPEN_ABOVE_C ? 'half wide at least' : 'a hand wide, wider in full sun';
 }
 
 /** What the bot is for, to who asked something else. */

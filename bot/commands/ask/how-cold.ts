@@ -12,7 +12,7 @@ import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
-import { nightOptions, statedNight } from './asked-night.ts';
+import { nightOptions, saidLaid, statedNight } from './asked-night.ts';
 import { assumedLines } from './assumed.ts';
 import { type Judged, judgedNight } from './judged.ts';
 import type { Plot } from './plots.ts';
@@ -25,7 +25,9 @@ export function howColdAnswer(understood: Understood, plots: readonly Plot[], co
   for (const plot of plots) {
     const { covers } = plot;
     const stack = covers.join();
-    const nights = nightsUnder.get(stack) ?? ordinaryNights({ covers }, nightOptions(understood.sky, context.now));
+    const nights =
+      nightsUnder.get(stack) ??
+      ordinaryNights({ ...saidLaid(understood), covers }, nightOptions(understood, context.now));
     nightsUnder.set(stack, nights);
     const limit = limitOf(plot, nights, understood, context);
     if (limit.holds.kind === 'unsound') return refused(understood, orderSentence(limit.holds, context.reader));
@@ -33,7 +35,7 @@ export function howColdAnswer(understood: Understood, plots: readonly Plot[], co
   }
   const [first, ...others] = found;
   const judged = found.flatMap((each) => each.judged ?? []);
-  const night = statedNight(0, understood.sky, context.now);
+  const night = statedNight(0, understood, context.now);
   const assumed = judged.length === 0 ? [] : assumedLines(judged, understood, night, context.reader);
   return {
     understood,
@@ -58,8 +60,8 @@ function limitOf(
   understood: Understood,
   context: AskContext,
 ): Limit {
-  const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
-  const verdict = (night: BedNight) => judgedNight(crop, covers, night, { windMPerS }, state).verdict;
+  const asked = statedNight(0, understood, context.now);
+  const verdict = (night: BedNight) => judgedNight(crop, covers, night, asked, state).verdict;
   return {
     holds: coldestLowC((night) => verdict(night).verdict === 'holds', nights),
     halfLost: coldestLowC((night) => verdict(night).odds.winterkill <= 0.5, nights),
@@ -73,8 +75,8 @@ function told({ crop, covers, state, bedName }: Plot, limit: Limit, understood: 
   const what = `${whose}${whose === '' ? capitalised(name) : name} ${underWords(covers, reader)}`;
   const half = halfWords(limit.halfLost, reader);
   if (limit.holds.kind === 'low') {
-    const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
-    const judged = judgedNight(crop, covers, limit.holds.night, { windMPerS }, state);
+    const asked = statedNight(0, understood, context.now);
+    const judged = judgedNight(crop, covers, limit.holds.night, asked, state);
     const leaf = temperature(judged.verdict.organLowC, reader.units);
     const part = crop.judgedBy === 'surface' ? 'the soil surface' : 'the leaf';
     return {

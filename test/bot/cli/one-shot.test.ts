@@ -59,6 +59,8 @@ describe('ask', () => {
       when: null,
       hardened: null,
       unknownCrops: [],
+      inDoubt: [],
+      readAs: [],
     });
     expect(lines[0]?.answers).toMatchObject([{ crop: 'spinach', covers: ['blanket'], verdict: 'holds' }]);
     expect(lines[3]?.answers).toEqual([]);

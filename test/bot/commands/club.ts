@@ -134,7 +134,7 @@ export class Club {
   }
 }
 
-function who({ member = 'anna', place = CHANNEL, manager = false, locale = 'en-US', now = FIXTURE_NOW }: Asker) {
+export function who({ member = 'anna', place = CHANNEL, manager = false, locale = 'en-US', now = FIXTURE_NOW }: Asker) {
   return { memberId: member, place, locale, mayManageChannel: manager, now };
 }
 

@@ -252,3 +252,27 @@ describe('join and leave', () => {
     expect((await club.say('warnings join', { member: 'ben' })).headline).toContain('Tell me with /site set');
   });
 });
+
+describe('the clock of the next warning', () => {
+  test('is told once a garden has joined, by that garden’s clock', async () => {
+    expect(wordsOf(await club.say('warnings start', manager))).toContain('Nothing comes until somebody has joined');
+    await club.say(HOME);
+    await club.say('warnings join');
+    // Noon UTC is 6 am there; covers are shut about 3 pm in January.
+    const early = { ...manager, now: new Date('2026-01-20T12:00:00Z') };
+    expect(wordsOf(await club.say('warnings show', early))).toMatch(
+      /Next: today about 12:\d\d pm; I look at the forecast again at 2:\d\d pm\./,
+    );
+    expect(wordsOf(await club.say('warnings change lead:5', early))).toMatch(/Next: today about 10:\d\d am;/);
+    const late = { ...manager, now: new Date('2026-01-20T23:00:00Z') };
+    expect(wordsOf(await club.say('warnings show', late))).toMatch(/Next: tomorrow about 10:\d\d am;/);
+  });
+
+  test('is not told while the warnings are paused', async () => {
+    await club.say(HOME);
+    await club.say('warnings start', manager);
+    await club.say('warnings join');
+    await club.say('warnings pause', manager);
+    expect(wordsOf(await club.say('warnings show'))).not.toContain('Next:');
+  });
+});

@@ -1,0 +1,113 @@
+import type { AdviceKey } from '../../rules/index.ts';
+
+/** Of each line of `says` one phrase stands in the question, and none of `unless`. Phrases are parted by commas; `*` ends a stem. */
+export interface AdviceWords {
+  readonly key: AdviceKey;
+  readonly says: readonly string[];
+  readonly unless?: string;
+}
+
+const FROSTED =
+  'after a hard freeze, after a hard frost, hard freeze, frosted, got frosted, frost bitten, frostbitten, froze, frozen, got hit, hit by frost, hit by a frost, nipped, touched by frost, frost damaged, frost damage, blackened, black, after the frost, after a frost, after frost, after the freeze, after a freeze, frost last night, freeze last night, frosty';
+const WHAT_NOW =
+  'what now, now what, what do, what should, what can, do i, should i, can i, will they, will it, is it, are they, are the, is the, dead, recover, save*, rescue, salvage, ruined, come back, eat, eaten, edible, safe, use, usable, still good, any good, ok, okay, ripen, pick, pull, lost, done, finished, cut, trim, keep, store, throw, help, gone, goner*';
+const FABRIC = 'row cover*, fleece, fabric, cover*, sheet*, blanket*, cloth, tarp*, burlap, remay, agribon';
+const TENDER_FRUIT =
+  'tomato*, pepper*, chili*, chilli*, eggplant*, aubergine*, cucumber*, zucchini*, courgette*, bean*, tomatillo*, okra, melon*, watermelon*, corn';
+
+/** Questions after a frost night and about old remedies; the first that fits is meant. All common practice. */
+export const ADVICE_WORDS: readonly AdviceWords[] = [
+  {
+    key: 'frozen-fabric',
+    says: [
+      FABRIC,
+      'frozen to, froze to, frozen onto, frozen on to, stuck to, stuck on, frozen down, frozen solid to, iced to, frozen stiff to, froze onto, stuck, frozen on',
+    ],
+    unless: 'to the ground for',
+  },
+  {
+    key: 'rinse-frost',
+    says: [
+      'hose, hosing, rinse*, rinsing, spray*, water off, wash*, warm water, melt*, pour*',
+      'frost, frosted, frozen, ice, froze, thaw',
+    ],
+    unless: 'before, soil, the ground, all night, overnight, jugs, jug, bottles, tonight',
+  },
+  {
+    key: 'sprinkle-plants',
+    says: [
+      'sprinkler*, sprinkl*, mist, misting, overhead irrigation, spray*, wet the leaves, wetting the leaves, ice coat*, coat of ice',
+      'frost, freeze, freezing, protect*, cold, all night, overnight, tonight, ice',
+    ],
+  },
+  {
+    key: 'water-soil',
+    says: [
+      'watering, water the, water my, water before, water them, should i water, irrigate, irrigating, moist soil, wet soil, damp soil, dry soil, soak',
+      'frost, freeze, freezing, cold, tonight, before, soil, help*',
+    ],
+    unless: 'jug*, barrel*, bottle*, wall*, walls of water, wall of water, bucket*, butt*, drum*',
+  },
+  {
+    key: 'heaved-plants',
+    says: [
+      'heav*, pushed up, lifted out of the ground, popped out of the ground',
+      'frost, freeze, garlic, strawberr*, roots, soil, plants, ground',
+    ],
+  },
+  { key: 'frosted-tubers', says: ['potato*, sweet potato*', FROSTED, WHAT_NOW], unless: 'fork' },
+  {
+    key: 'frosted-squash',
+    says: ['squash, squashes, pumpkin*, butternut*, gourd*', FROSTED, WHAT_NOW],
+    unless: 'summer squash',
+  },
+  { key: 'frosted-fruit', says: [TENDER_FRUIT, FROSTED, WHAT_NOW] },
+  {
+    key: 'frozen-heads',
+    says: [
+      'cabbage*, head, heads, broccoli, cauliflower*, sprouts, brussels sprouts, radicchio, romanesco',
+      'frozen, froze, frosted, frozen solid, frozen through, frost damaged, frost last night, after the freeze, after a freeze',
+      WHAT_NOW,
+    ],
+  },
+  {
+    key: 'frosted-roots',
+    says: [
+      'carrot*, beet*, beetroot*, parsnip*, turnip*, rutabaga*, swede*, radish*, celeriac, roots',
+      FROSTED,
+      WHAT_NOW,
+    ],
+  },
+  {
+    key: 'limp-leaves',
+    says: [
+      'limp, wilt*, droop*, floppy, flopped, glassy, dark and, translucent, stiff, frozen, flat on the ground, water soaked, frosted',
+      'this morning, morning, lettuce*, spinach, kale, chard, greens, leaves, leeks, plants, collards, mache, arugula, salad',
+      'frozen, frost*, froze, freeze, limp, cold',
+    ],
+    unless:
+      'safe to eat, can i eat, eat, ok to pick, can i pick, should i pick, pick, harvest, when can, when do, before, will freeze, going to freeze, ground is frozen, frozen ground',
+  },
+  {
+    key: 'eat-frosted',
+    says: ['eat, edible, safe to eat, poisonous, toxic, ok to eat, fit to eat, use in the kitchen', FROSTED],
+    unless: 'rhubarb, when, frozen kale this, pick',
+  },
+  {
+    key: 'uncover-after',
+    says: [
+      'take the covers off, take covers off, uncover, take off, remove, take them off, take it off, come off, take the sheets off, take the blankets off, take the cover off',
+      'after, frost, freeze, blanket*, sheet*, bucket*, cardboard, tarp*, quilt*, in the morning, next morning, tomorrow morning, cover*',
+    ],
+    unless:
+      'frame*, tunnel*, lid*, light*, hoop house, high tunnel, snow, today, row cover, fleece, vent*, greenhouse, this morning, tonight',
+  },
+  {
+    key: 'frosted-plants',
+    says: [
+      'plants, plant, seedlings, garden, everything, leaves, transplants, basil, beds, crops',
+      'got frosted, hit by frost, hit by a frost, frost damage, frost damaged, blackened, turned black, got nipped, frostbitten, frosted last night, got hit, froze last night, frosted',
+      WHAT_NOW,
+    ],
+  },
+];

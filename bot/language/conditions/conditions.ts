@@ -1,0 +1,40 @@
+import type { Exposure } from '../../../rules/index.ts';
+import type { Span } from '../span.ts';
+import type { SaidSnow, Unit } from '../understood.ts';
+import { readFelt } from './felt.ts';
+import { readExposure, readUnused } from './place-words.ts';
+import { readSnow } from './snow.ts';
+import { silenced, spanText } from './span-text.ts';
+import { readWind } from './wind.ts';
+
+/** What a question tells of the night and the place in figures. */
+export interface Conditions {
+  readonly windMPerS?: number;
+  readonly gustMPerS?: number;
+  readonly snow?: SaidSnow;
+  readonly exposure?: Exposure;
+  /** Told, but without a part in the answer; in words to say back. */
+  readonly unused: readonly string[];
+  /** The question for whoever looks for a low in it: figures of wind, snow and wind chill say nothing. */
+  readonly forLow: readonly Span[];
+  /** The question for whoever looks for covers: snow in the path is none. */
+  readonly forCovers: readonly Span[];
+}
+
+export function readConditions(spans: readonly Span[], preferred: Unit): Conditions {
+  const read = spanText(spans);
+  const wind = readWind(read, preferred);
+  const { snow, at: depths, elsewhere } = readSnow(read);
+  const felt = readFelt(read);
+  const exposure = readExposure(read);
+  const { windMPerS, gustMPerS } = wind;
+  return {
+    ...(windMPerS !== undefined && { windMPerS }),
+    ...(gustMPerS !== undefined && { gustMPerS }),
+    ...(snow && { snow }),
+    ...(exposure && { exposure }),
+    unused: [...felt.said, ...readUnused(read)],
+    forLow: silenced(spans, new Set([...wind.at, ...depths, ...felt.at])),
+    forCovers: silenced(spans, new Set(elsewhere)),
+  };
+}
