@@ -61,7 +61,7 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
     const night = lowC === undefined ? undefined : { ...statedNight(lowC, understood, now), ...there };
     return { ...replyOn(question, plots, night, there), private: true };
   }
-  if (when === 'week') return ownWeek(question, plots, services);
+  if (when === 'week' && intent !== 'compare-covers') return ownWeek(question, plots, services);
   const beds = intent === 'compare-covers' ? undefined : bedsOfOutlook(understood, own.beds, plots);
   if (beds !== undefined) {
     const only = new Set(beds.map(({ id }) => id));
