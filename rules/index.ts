@@ -24,6 +24,7 @@ export * from './crops/crop-words-table.ts';
 export * from './crops/crops.ts';
 export * from './crops/hardiness-row.ts';
 export type { CropDerivation, StateDerivation, Voice } from './crops/tolerance.ts';
+export * from './crowns/crowns.ts';
 export * from './day/bed-day.ts';
 export * from './day/clear-day-light.ts';
 export * from './day/day-span.ts';

@@ -13,7 +13,9 @@ export function readAdvice({ spans, hasLow, when }: Pick<Facts, 'spans' | 'hasLo
   const found = MATCHERS.find(
     ({ says, unless }) => says.every((any) => any.test(text)) && !(unless?.test(text) ?? false),
   );
-  return found !== undefined && (hasLow || isAhead) && !OF_A_NIGHT_TO_COME.has(found.key) ? undefined : found?.key;
+  if (found === undefined) return undefined;
+  if (hasLow) return found.key === 'sprinkle-plants' ? found.key : undefined;
+  return isAhead && !OF_A_NIGHT_TO_COME.has(found.key) ? undefined : found.key;
 }
 
 const OF_A_NIGHT_TO_COME: ReadonlySet<AdviceKey> = new Set<AdviceKey>(['sprinkle-plants', 'water-soil']);

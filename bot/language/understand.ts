@@ -174,8 +174,13 @@ function skyOf(spans: readonly Span[], { windMPerS, gustMPerS, snow }: Condition
   return Object.keys(sky).length > 0 ? sky : undefined;
 }
 
-function placeOf({ snow, exposure, unused }: Conditions): Partial<Understood> {
-  return { ...(snow && { snow }), ...(exposure && { exposure }), ...(unused.length > 0 && { unused }) };
+function placeOf({ snow, measures, exposure, unused }: Conditions): Partial<Understood> {
+  return {
+    ...(snow && { snow }),
+    ...(measures && { measures }),
+    ...(exposure && { exposure }),
+    ...(unused.length > 0 && { unused }),
+  };
 }
 
 function whenOf(facts: Facts, asked: Intent): When | undefined {

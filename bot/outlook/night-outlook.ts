@@ -8,9 +8,11 @@ import {
   COVERS,
   type CoverKey,
   cropById,
+  crownOf,
   exposedSite,
   hardinessLearned,
   harmFraction,
+  isDormant,
   learnedNight,
   MS_PER_H,
   type NightSite,
@@ -170,7 +172,8 @@ function judgedBed(
   nightOf: (keys: readonly CoverKey[]) => BedNight | undefined,
 ): JudgedBed {
   const wet = staysOpenToRain(bed.covers) && (bench.weather.summary.rainBeforeFreezeMm ?? 0) >= WETTING_RAIN_MM;
-  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet));
+  const at = { date: bench.window.from, latitudeDeg: bench.site.latitudeDeg };
+  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet, at));
   const verdictUnder = (keys: readonly CoverKey[]) => {
     const night = nightOf(keys);
     return night && bedVerdict(plantings, keys, night, bench.weather.summary.wind10MPerS);
@@ -254,10 +257,18 @@ function staysOpenToRain(covers: readonly CoverKey[]): boolean {
   return covers.every((key) => ['fabric', 'cloth', 'litter', 'hoops', 'jugs'].includes(COVERS[key].kind));
 }
 
+/** When and where, for what dies down in winter. */
+export interface DormantAt {
+  readonly date: Date;
+  readonly latitudeDeg: number;
+}
+
 /** What grows there and how hard it is; nothing where the table does not know the crop. */
-export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Planting[] {
-  const crop = cropById(planting.cropId);
-  if (crop === undefined) return [];
+export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean, at?: DormantAt): Planting[] {
+  const known = cropById(planting.cropId);
+  if (known === undefined) return [];
+  const sleeps = at !== undefined && isDormant(known, at.date, at.latitudeDeg);
+  const crop = sleeps ? (crownOf(known) ?? known) : known;
   const facts =
     planting.hardeningIndex === undefined
       ? planting.stage === 'just-set-out'

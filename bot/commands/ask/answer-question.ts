@@ -1,4 +1,4 @@
-import { type Crop, cropById, orderProblem } from '../../../rules/index.ts';
+import { CROWNS, type Crop, cropById, orderProblem } from '../../../rules/index.ts';
 import { degrees, temperature } from '../../ground/units.ts';
 import { nearestCrops } from '../../language/nearest-crops.ts';
 import type { Understood } from '../../language/understood.ts';
@@ -13,6 +13,7 @@ import { compareAnswer } from './compare-covers.ts';
 import { adviceAnswer, cautionAnswer, dayRuleAnswer, declinedAnswer, harvestRuleAnswer } from './guidance.ts';
 import { harvestAnswer } from './harvest.ts';
 import { howColdAnswer } from './how-cold.ts';
+import { measureAnswer } from './measure-answer.ts';
 import { type Plot, plotsAsked } from './plots.ts';
 import { refused } from './refused.ts';
 import { snowOnCoverAnswer } from './snow-on-cover.ts';
@@ -44,12 +45,16 @@ function strangerLines({ intent, unknownCrops }: Understood): readonly string[] 
 
 function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
   if (understood.intent === 'caution')
-    return snowOnCoverAnswer(understood, context.reader) ?? cautionAnswer(understood);
-  if (understood.advice && understood.lowC === undefined) return adviceAnswer(understood, understood.advice);
+    return snowOnCoverAnswer(understood, context.reader) ?? cautionAnswer(understood, context);
+  if (understood.advice && (understood.lowC === undefined || understood.intent === 'advice'))
+    return adviceAnswer(understood, understood.advice);
   if (understood.intent === 'decline') return declinedAnswer(understood);
   const problem = problemAnswer(understood, context);
   if (problem !== undefined) return problem;
   if (understood.intent === 'unknown-crop') return unknownCropAnswer(understood, vocabulary, context);
+  const ofMeasure =
+    understood.crops.length === 0 && MEASURED.has(understood.intent) ? measureAnswer(understood, context) : undefined;
+  if (ofMeasure !== undefined) return ofMeasure;
   if (understood.missing !== undefined && understood.missing !== 'place') return askedBack(understood, context);
   return byIntent(understood, context);
 }
@@ -102,10 +107,21 @@ function nightAnswer(
   if (night === undefined) return askedBack(understood, context);
   if (understood.intent === 'which-crops' && context.plots === undefined)
     return whichCropsAnswer(understood, crops, context, night);
-  return understood.intent === 'what-cover' && areAlike(plots)
+  const [plot] = plots;
+  const isCrown = plots.length === 1 && plot !== undefined && CROWNS[plot.crop.id] !== undefined;
+  return understood.intent === 'what-cover' && areAlike(plots) && !isCrown
     ? whatCoverAnswer(understood, plots, context, night)
     : surviveAnswer(understood, plots, context, night);
 }
+
+/** Where no crop is named a measure can still be answered. */
+const MEASURED: ReadonlySet<Understood['intent']> = new Set([
+  'survive',
+  'what-cover',
+  'which-crops',
+  'outlook',
+  'decline',
+]);
 
 const OF_A_PLANT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'how-cold']);
 

@@ -10,6 +10,8 @@ import {
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Answered, AskContext } from './answered.ts';
+import { statedNight } from './asked-night.ts';
+import { measureLines } from './before-night.ts';
 import { refused } from './refused.ts';
 
 /** Open above this temperature among the leaves: 24 °C or 75 °F (common practice, no source). [°C] */
@@ -17,14 +19,25 @@ const OPEN_ABOVE_C = 23.9;
 /** Thawed leaves: an hour above this (judgement, from the model's thaw). [°C] */
 const THAWED_ABOVE_C = 1;
 
+/** Low of the night on which heat is shown when none was named. [°C] */
+const USUAL_LOW_C = -5;
+
 /** Safety questions: the caution first and whole. */
-export function cautionAnswer(understood: Understood): Answered {
+export function cautionAnswer(understood: Understood, { night, now, reader }: AskContext): Answered {
+  const isHeat = understood.cautionTopics.includes('electric-heat') && understood.measures?.heatWPerM2 !== undefined;
+  const of = night ?? statedNight(USUAL_LOW_C, understood, now);
+  const at = temperature(of.lowC, reader.units);
+  const heat = isHeat
+    ? measureLines(understood.covers ?? [], { ...understood, measures: { ...understood.measures } }, of, reader).map(
+        (line) => `At ${at}: ${line}`,
+      )
+    : [];
   const topics = understood.cautionTopics.length > 0 ? understood.cautionTopics : (['official-first'] as const);
   const [first, ...others] = topics.map((key) => CAUTIONS[key].text);
   return answered(
     understood,
     first ?? '',
-    [...others, 'Local codes and licensed practice come before anything I say.'],
+    [...heat, ...others, 'Local codes and licensed practice come before anything I say.'],
     topics,
   );
 }

@@ -1,4 +1,4 @@
-import { type CautionKey, type CoverKey, cautionsFor, STRUCTURES } from '../../../rules/index.ts';
+import { type CautionKey, type CoverKey, cautionsFor, crownOf, isDormant, STRUCTURES } from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
@@ -10,6 +10,8 @@ import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../.
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
 import { assumedLines, stateWords } from './assumed.ts';
+import { measureLines } from './before-night.ts';
+import { crownAnswer } from './crown-answer.ts';
 import type { Judged } from './judged.ts';
 import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
@@ -23,7 +25,10 @@ export function surviveAnswer(
   context: AskContext,
   night: AskedNight,
 ): Answered {
-  const judged = judgedPlots(plots, night);
+  const [plot] = plots;
+  const ofCrown = plots.length === 1 && plot !== undefined ? crownAnswer(understood, plot, context, night) : undefined;
+  if (ofCrown !== undefined) return ofCrown;
+  const judged = judgedPlots(plots.map(belowGround(context.now)), night);
   if ('problem' in judged) return refused(understood, orderSentence(judged, context.reader));
   // Of the member's own beds the most urgent comes first; what was named stays as it was named.
   const isOwn = judged.some(({ bedName }) => bedName !== undefined);
@@ -40,6 +45,14 @@ export function surviveAnswer(
         : { headline: summary(all, night, context.reader), sections: manyInShort(all, telling), private: false },
   };
 }
+
+/** What has died down is judged by what lies below the ground. */
+function belowGround(now: Date): (plot: Plot) => Plot {
+  return (plot) => (isDormant(plot.crop, now, NORTH) ? { ...plot, crop: crownOf(plot.crop) ?? plot.crop } : plot);
+}
+
+/** Of a low that is only named nobody knows where; the ordinary night is a northern one. */
+const NORTH = 40;
 
 interface Telling {
   readonly understood: Understood;
@@ -72,6 +85,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
     { lines },
     {
       lines: [
+        ...measureLines(one.covers, understood, night, reader),
         ...(more === undefined ? [] : [more]),
         ...snowLines(one, understood, night, reader),
         ...assumedLines([one], understood, night, reader),

@@ -1,7 +1,7 @@
-import type { Exposure } from '../../../rules/index.ts';
 import type { Span } from '../span.ts';
-import type { SaidSnow, Unit } from '../understood.ts';
+import type { SaidExposure, SaidMeasures, SaidSnow, Unit } from '../understood.ts';
 import { readFelt } from './felt.ts';
+import { readMeasures } from './measures.ts';
 import { readExposure, readUnused } from './place-words.ts';
 import { readSnow } from './snow.ts';
 import { silenced, spanText } from './span-text.ts';
@@ -12,7 +12,8 @@ export interface Conditions {
   readonly windMPerS?: number;
   readonly gustMPerS?: number;
   readonly snow?: SaidSnow;
-  readonly exposure?: Exposure;
+  readonly measures?: SaidMeasures;
+  readonly exposure?: SaidExposure;
   /** Told, but without a part in the answer; in words to say back. */
   readonly unused: readonly string[];
   /** The question for whoever looks for a low in it: figures of wind, snow and wind chill say nothing. */
@@ -26,15 +27,17 @@ export function readConditions(spans: readonly Span[], preferred: Unit): Conditi
   const wind = readWind(read, preferred);
   const { snow, at: depths, elsewhere } = readSnow(read);
   const felt = readFelt(read);
+  const { measures, at: counts } = readMeasures(read);
   const exposure = readExposure(read);
   const { windMPerS, gustMPerS } = wind;
   return {
     ...(windMPerS !== undefined && { windMPerS }),
     ...(gustMPerS !== undefined && { gustMPerS }),
     ...(snow && { snow }),
+    ...(measures && { measures }),
     ...(exposure && { exposure }),
     unused: [...felt.said, ...readUnused(read)],
-    forLow: silenced(spans, new Set([...wind.at, ...depths, ...felt.at])),
+    forLow: silenced(spans, new Set([...wind.at, ...depths, ...felt.at, ...counts])),
     forCovers: silenced(spans, new Set(elsewhere)),
   };
 }
