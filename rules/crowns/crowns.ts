@@ -27,19 +27,19 @@ export const CROWNS: Readonly<Partial<Record<CropId, CrownFacts>>> = {
   asparagus: crown(
     'spears and ferns',
     'crown',
-    [-16, -20, -25],
+    [-20, -25, -30],
     `Nothing to pick in winter: leave the dead ferns or cut them to the ground. ${MULCH}`,
   ),
   rhubarb: crown(
     'stalks and leaves',
     'crown',
-    [-16, -20, -25],
+    [-20, -25, -30],
     `Clear the dead leaves and keep the buds from rotting wet. ${MULCH}`,
   ),
   horseradish: crown(
     'leaves',
     'root',
-    [-16, -20, -25],
+    [-20, -25, -30],
     'Dig what you want before the soil freezes; what stays comes again.',
   ),
   'jerusalem-artichoke': crown(
@@ -48,7 +48,7 @@ export const CROWNS: Readonly<Partial<Record<CropId, CrownFacts>>> = {
     [-12, -16, -20],
     'Leave the tubers in the ground and dig as you need them. Mulch, so that you can still dig.',
   ),
-  chives: crown('leaves', 'clump', [-16, -20, -25], 'Cut the dead leaves away; nothing else to do.'),
+  chives: crown('leaves', 'clump', [-20, -25, -30], 'Cut the dead leaves away; nothing else to do.'),
   'garlic-chives': crown('leaves', 'clump', [-14, -18, -22], 'Cut the dead leaves away; nothing else to do.'),
   mint: crown(
     'stems and leaves',
@@ -57,7 +57,7 @@ export const CROWNS: Readonly<Partial<Record<CropId, CrownFacts>>> = {
     'Cut the dead stems to the ground. In a pot: set it on the ground out of the wind.',
   ),
   sorrel: crown('leaves', 'root', [-14, -18, -22], 'Pick the last good leaves; it comes again in spring.'),
-  garlic: crown('leaf tips', 'cloves', [-11, -14, -18], `Burnt tips do no harm: leave them. ${MULCH}`, false),
+  garlic: crown('leaf tips', 'cloves', [-13, -17, -21], `Burnt tips do no harm: leave them. ${MULCH}`, false),
   'elephant-garlic': crown('leaf tips', 'cloves', [-9, -12, -15], `Burnt tips do no harm: leave them. ${MULCH}`, false),
   shallot: crown('leaf tips', 'bulbs', [-9, -12, -15], `Burnt tips do no harm. ${MULCH}`, false),
   'multiplier-onion': crown('leaf tips', 'bulbs', [-11, -14, -18], `Burnt tips do no harm. ${MULCH}`, false),

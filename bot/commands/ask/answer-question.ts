@@ -14,6 +14,7 @@ import { adviceAnswer, cautionAnswer, dayRuleAnswer, declinedAnswer, harvestRule
 import { harvestAnswer } from './harvest.ts';
 import { howColdAnswer } from './how-cold.ts';
 import { measureAnswer } from './measure-answer.ts';
+import { layersAnswer, openAnswer } from './open-answer.ts';
 import { type Plot, plotsAsked } from './plots.ts';
 import { refused } from './refused.ts';
 import { snowOnCoverAnswer } from './snow-on-cover.ts';
@@ -44,19 +45,30 @@ function strangerLines({ intent, unknownCrops }: Understood): readonly string[] 
 }
 
 function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
-  if (understood.intent === 'caution')
-    return snowOnCoverAnswer(understood, context.reader) ?? cautionAnswer(understood, context);
-  if (understood.advice && (understood.lowC === undefined || understood.intent === 'advice'))
-    return adviceAnswer(understood, understood.advice);
-  if (understood.intent === 'decline') return declinedAnswer(understood);
+  const rule = ruleAnswer(understood, context);
+  if (rule !== undefined) return rule;
   const problem = problemAnswer(understood, context);
   if (problem !== undefined) return problem;
   if (understood.intent === 'unknown-crop') return unknownCropAnswer(understood, vocabulary, context);
-  const ofMeasure =
-    understood.crops.length === 0 && MEASURED.has(understood.intent) ? measureAnswer(understood, context) : undefined;
-  if (ofMeasure !== undefined) return ofMeasure;
   if (understood.missing !== undefined && understood.missing !== 'place') return askedBack(understood, context);
   return byIntent(understood, context);
+}
+
+/** What needs no night: cautions, advice, and what is none of its business. */
+function ruleAnswer(understood: Understood, context: AskContext): Answered | undefined {
+  const { intent, advice, lowC } = understood;
+  if (intent === 'caution') return snowOnCoverAnswer(understood, context.reader) ?? cautionAnswer(understood, context);
+  if (advice && (lowC === undefined || intent === 'advice' || intent === 'pick')) {
+    return adviceAnswer(understood, advice);
+  }
+  const asked = understood.crops.length === 0 && MEASURED.has(intent) ? openQuestion(understood, context) : undefined;
+  return asked ?? (intent === 'decline' ? declinedAnswer(understood) : undefined);
+}
+
+/** No crop is named, and still there is something to tell: what a measure brings, what a second layer does. */
+function openQuestion(understood: Understood, context: AskContext): Answered | undefined {
+  if (context.plots !== undefined || understood.problem === 'impossible-stack') return undefined;
+  return measureAnswer(understood, context) ?? layersAnswer(understood, context) ?? openAnswer(understood, context);
 }
 
 function byIntent(understood: Understood, context: AskContext): Answered {

@@ -55,6 +55,7 @@ function headline({ crop, covers, verdict }: Judged, { part }: CrownFacts, night
     case 'holds':
       return `${name}: holds. The ${part} ${many ? 'live' : 'lives'}.`;
     case 'on the edge':
+    case 'leaf burn':
       return `${name}: on the edge; mulch the ${part}.`;
     default:
       return `${name}: ${verdict.verdict}. The ${part} ${many ? 'are' : 'is'} at risk: cover ${many ? 'them' : 'it'} today.`;
@@ -68,7 +69,7 @@ function leavesLine({ tops }: CrownFacts): string {
 function topWords({ tops }: CrownFacts, { verdict }: Judged, reader: Reader): string {
   const low = temperature(verdict.tolerance.firstMarkC, reader.units);
   if (verdict.verdict === 'holds') return `${capitalised(tops)} that stand hold too (they mark at about ${low}).`;
-  return `${capitalised(tops)} that stand above the ground are lost or marked (below about ${low}); the plant comes again.`;
+  return `${capitalised(tops)} that are up are lost or marked below about ${low}: pick what is good today, or cover it. The plant comes again.`;
 }
 
 /** The cover that brings the plant through; mulch comes first. */

@@ -3,6 +3,9 @@ import {
   type AdviceKey,
   CAUTIONS,
   type CautionKey,
+  CROWNS,
+  type CropId,
+  type CrownFacts,
   cropById,
   HARVESTS,
   harvestKind,
@@ -44,8 +47,28 @@ export function cautionAnswer(understood: Understood, { night, now, reader }: As
 
 /** What no night's figures answer. */
 export function adviceAnswer(understood: Understood, key: AdviceKey): Answered {
+  const [crop] = understood.crops;
+  const crown = crop && CROWNS[crop.id as CropId];
+  if (crown !== undefined && OF_FROSTED.has(key)) return crownAdvice(understood, crown);
   const { headline, lines, cautions } = ADVICE[key];
   return answered(understood, headline, lines, cautions);
+}
+
+const OF_FROSTED: ReadonlySet<AdviceKey> = new Set<AdviceKey>([
+  'frosted-plants',
+  'limp-leaves',
+  'frosted-roots',
+  'frosted-tubers',
+  'frosted-crown',
+]);
+
+/** The top is gone, the plant is not. */
+function crownAdvice(understood: Understood, { tops, part, care }: CrownFacts): Answered {
+  const lives = part.endsWith('s') ? 'are alive' : 'is alive';
+  return answered(understood, `No loss: the ${tops} die back in frost, the ${part} ${lives}.`, [
+    care,
+    'It comes again in spring.',
+  ]);
 }
 
 /** Pick before the freeze or cover, where neither a low nor a place is known: the rule of the trade. */

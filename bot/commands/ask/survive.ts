@@ -11,8 +11,10 @@ import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
 import { assumedLines, stateWords } from './assumed.ts';
 import { measureLines } from './before-night.ts';
+import { remedyLines } from './crop-remedies.ts';
 import { crownAnswer } from './crown-answer.ts';
 import type { Judged } from './judged.ts';
+import { skyLines } from './open-answer.ts';
 import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
 import { snowLines } from './snow-lines.ts';
@@ -79,6 +81,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
     organLowLine(crop, verdict, one.night.spread.sdK, reader),
     capitalised(toleranceLine(crop, verdict.tolerance, stateWords(one), reader)),
     oddsLine(verdict.odds),
+    ...skyLines(understood),
   ];
   const more = marginLine(one, understood, night, reader);
   return [
@@ -86,6 +89,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
     {
       lines: [
         ...measureLines(one.covers, understood, night, reader),
+        ...remedyLines(one),
         ...(more === undefined ? [] : [more]),
         ...snowLines(one, understood, night, reader),
         ...assumedLines([one], understood, night, reader),

@@ -34,6 +34,9 @@ const WATTS = / (\d+(?:\.\d+)?) ?(?:watts?|w)(?: (?:per|a|\/) (?:square |sq )?(f
 const HEAT =
   / (?:heat|heating|heated|soil|warming|propagation|seedling|electric|christmas|xmas|fairy|string|incandescent|c9|c7)(?: \S+)? (?:cables?|mats?|wires?|tapes?|lights?|bulbs?|heater|lamp)\b| (?:light ?bulbs?|lightbulbs?|bulb|lamp|heater|cables?)(?= )/;
 const M2_PER_FT2 = 0.0929;
+/** A soil cable as sold: 10 W per square foot (common practice). [W m⁻²] */
+const USUAL_CABLE_W_PER_M2 = 108;
+const CABLE = / (?:heat|heating|soil|soil heating|soil warming) cables?(?= )| (?:heat|heating) mats?(?= )/;
 /** Bed that a count or a power is spread over where none is said: 4 by 8 ft, as the common frame. [m²] */
 export const COUNTED_BED_M2 = 3;
 
@@ -82,7 +85,7 @@ export function readMeasures(read: SpanText): MeasuresRead {
   const opening = firstThatHolds(OPENINGS, text);
   const soil = firstThatHolds(SOILS, text);
   const waterKg = waterOf(counts, sizes);
-  const heatWPerM2 = heat[0] && heatOf(heat[0]);
+  const heatWPerM2 = heat[0] ? heatOf(heat[0]) : CABLE.test(text) ? USUAL_CABLE_W_PER_M2 : undefined;
   const waterAtDuskC = WATER.test(text) ? warmthOf(text) : undefined;
   const measures: SaidMeasures = {
     ...(waterKg !== undefined && { waterKg }),
