@@ -18,6 +18,19 @@ const TENDER_FRUIT =
 /** Questions after a frost night and about old remedies; the first that fits is meant. All common practice. */
 export const ADVICE_WORDS: readonly AdviceWords[] = [
   {
+    key: 'sprinkle-plants',
+    says: ['spray*, mist*, wet*', 'leaves, plants, foliage', 'dusk, evening, night, tonight, before, frost'],
+    unless: 'snow, fabric, row cover, soil, hole',
+  },
+  {
+    key: 'water-soil',
+    says: [
+      'bone dry, dry soil, soil is dry, dry ground, drought',
+      'soil, ground, bed, drought',
+      'matter, help*, water, frost, worse, colder',
+    ],
+  },
+  {
     key: 'frosted-rhubarb',
     says: ['rhubarb', FROSTED + ', hit', 'pick, ok, okay, safe, harvest, cut, stalks, use, eat, what now, what do'],
   },

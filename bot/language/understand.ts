@@ -110,9 +110,23 @@ function readAll(spans: readonly Span[], context: Context): Read {
     hasBed: beds.numbers.length > 0 || beds.named.length > 0,
     when: readWhen(spans),
     asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
+    tellsNight: tellsNight(conditions, spans, low, covers),
     advice: readAdvice({ spans, hasLow: low.temperature !== undefined, when: readWhen(spans) }),
   };
   return { spans, facts, conditions, crops, covers, low, beds, topics };
+}
+
+/** A low with a sky, a wind or snow; water, heat or an open lid with a cover: enough to say something, crop or none. */
+function tellsNight(
+  { tells, measures, forShed }: Conditions,
+  spans: readonly Span[],
+  low: TemperatureRead,
+  covers: CoversRead,
+): boolean {
+  const hasSky = tells || spans.some((span) => senseOf(span, 'sky') !== undefined);
+  if (low.temperature !== undefined) return hasSky || measures !== undefined || forShed !== undefined;
+  const isOfWater = measures?.waterKg !== undefined || (covers.covers ?? []).includes('jugs');
+  return isOfWater || (measures?.opening !== undefined && namesCover(covers)) || measures?.soil === 'bench';
 }
 
 function preferredUnit({ units, locale = 'en-US' }: Context): Unit {
@@ -153,6 +167,7 @@ function assemble({ spans, facts, conditions, crops, covers, low, beds, topics }
     ...readPlantState(spans),
     ...(sky && { sky }),
     ...placeOf(conditions),
+    ...shedOf(conditions, covers),
     beds: { ...beds, mine },
     cautionTopics: topics,
     ...(ADVISED.has(asked) && facts.advice && { advice: facts.advice }),
@@ -172,6 +187,16 @@ function skyOf(spans: readonly Span[], { windMPerS, gustMPerS, snow }: Condition
     ...(snow?.where === 'on-ground' && { snow: true }),
   };
   return Object.keys(sky).length > 0 ? sky : undefined;
+}
+
+/** What lies at hand; "another" is one more of what lies on the bed. */
+function shedOf({ forShed, hasAnother }: Conditions, { covers: laid = [] }: CoversRead): Partial<Understood> {
+  if (forShed === undefined) return {};
+  const { covers = [], options = [] } = readCovers(forShed);
+  const named = [...covers, ...options.flat()];
+  const shed =
+    named.length > 0 || !hasAnother ? named : laid.filter((key) => key !== 'hoops' && key !== 'jugs').slice(0, 1);
+  return shed.length > 0 ? { shed } : {};
 }
 
 function placeOf({ snow, measures, exposure, unused }: Conditions): Partial<Understood> {
@@ -227,7 +252,7 @@ const OF_A_PLANT: ReadonlySet<Intent> = new Set<Intent>([
 ]);
 
 /** What a piece of advice can answer. */
-const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close']);
+const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close', 'caution']);
 
 /** A question about nothing but plants outside the table gets no verdict. */
 function namedUnknown(slots: Understood): Understood {

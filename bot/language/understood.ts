@@ -165,6 +165,8 @@ export interface Understood {
   readonly sky?: SaidSky;
   readonly snow?: SaidSnow;
   readonly measures?: SaidMeasures;
+  /** What lies at hand to be laid on; not on the bed. */
+  readonly shed?: readonly CoverKey[];
   /** How the garden lies. */
   readonly exposure?: SaidExposure;
   /** What was told and has no part in the answer, in words to say back. */

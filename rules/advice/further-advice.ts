@@ -137,7 +137,7 @@ export const FURTHER_ADVICE = {
     source: 'common-practice',
   },
   stones: {
-    headline: 'A little, after a sunny day: about as much as their weight of a quarter of that in water.',
+    headline: 'A little, after a sunny day: less than water does.',
     lines: ['Water holds about four times the heat of stone of the same weight. Bring tender plants in anyway.'],
     cautions: [],
     source: 'common-practice',

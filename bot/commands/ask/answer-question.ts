@@ -1,4 +1,4 @@
-import { CROWNS, type Crop, cropById, orderProblem } from '../../../rules/index.ts';
+import { type AdviceKey, CROWNS, type Crop, cropById, orderProblem } from '../../../rules/index.ts';
 import { degrees, temperature } from '../../ground/units.ts';
 import { nearestCrops } from '../../language/nearest-crops.ts';
 import type { Understood } from '../../language/understood.ts';
@@ -54,11 +54,17 @@ function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: As
   return byIntent(understood, context);
 }
 
+/** Advice that carries the caution with it. */
+const SAFE_ADVICE: ReadonlySet<AdviceKey> = new Set(['led-lights', 'shovel-snow']);
+
+const OF_ADVICE: ReadonlySet<Understood['intent']> = new Set(['advice', 'pick', 'vent', 'close']);
+
 /** What needs no night: cautions, advice, and what is none of its business. */
 function ruleAnswer(understood: Understood, context: AskContext): Answered | undefined {
   const { intent, advice, lowC } = understood;
+  if (intent === 'caution' && advice && SAFE_ADVICE.has(advice)) return adviceAnswer(understood, advice);
   if (intent === 'caution') return snowOnCoverAnswer(understood, context.reader) ?? cautionAnswer(understood, context);
-  if (advice && (lowC === undefined || intent === 'advice' || intent === 'pick')) {
+  if (advice && (lowC === undefined || OF_ADVICE.has(intent))) {
     return adviceAnswer(understood, advice);
   }
   const asked = understood.crops.length === 0 && MEASURED.has(intent) ? openQuestion(understood, context) : undefined;
@@ -121,7 +127,7 @@ function nightAnswer(
     return whichCropsAnswer(understood, crops, context, night);
   const [plot] = plots;
   const isCrown = plots.length === 1 && plot !== undefined && CROWNS[plot.crop.id] !== undefined;
-  return understood.intent === 'what-cover' && areAlike(plots) && !isCrown
+  return understood.intent === 'what-cover' && areAlike(plots) && !isCrown && understood.shed === undefined
     ? whatCoverAnswer(understood, plots, context, night)
     : surviveAnswer(understood, plots, context, night);
 }
@@ -132,6 +138,7 @@ const MEASURED: ReadonlySet<Understood['intent']> = new Set([
   'what-cover',
   'which-crops',
   'outlook',
+  'close',
   'decline',
 ]);
 

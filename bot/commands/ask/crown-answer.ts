@@ -66,10 +66,13 @@ function leavesLine({ tops }: CrownFacts): string {
   return `${capitalised(tops)} may brown; they are no loss.`;
 }
 
-function topWords({ tops }: CrownFacts, { verdict }: Judged, reader: Reader): string {
+function topWords({ tops, diesDown }: CrownFacts, { verdict }: Judged, reader: Reader): string {
   const low = temperature(verdict.tolerance.firstMarkC, reader.units);
   if (verdict.verdict === 'holds') return `${capitalised(tops)} that stand hold too (they mark at about ${low}).`;
-  return `${capitalised(tops)} that are up are lost or marked below about ${low}: pick what is good today, or cover it. The plant comes again.`;
+  const are = `${capitalised(tops)} that are up are marked or lost below about ${low}`;
+  return diesDown
+    ? `${are}: pick what is good today, or cover it. The plant comes again.`
+    : `${are}; the plant grows on.`;
 }
 
 /** The cover that brings the plant through; mulch comes first. */

@@ -52,7 +52,7 @@ export function harvestAnswer(
   const all = judgedPlots(plots, night);
   if ('problem' in all) return refused(understood, orderSentence(all, context.reader));
   const choices = all.map((one): Choice => {
-    const step = stepOf(one, night);
+    const step = stepOf(one, night, understood.shed);
     return { one, step, choice: harvestChoice(one.crop, one.verdict, step) };
   });
   choices.sort((a, b) => URGENCY[a.choice] - URGENCY[b.choice]);

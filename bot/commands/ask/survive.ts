@@ -1,4 +1,12 @@
-import { type CautionKey, type CoverKey, cautionsFor, crownOf, isDormant, STRUCTURES } from '../../../rules/index.ts';
+import {
+  type CautionKey,
+  type CoverKey,
+  CROWNS,
+  cautionsFor,
+  crownOf,
+  isDormant,
+  STRUCTURES,
+} from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
@@ -107,20 +115,31 @@ function manyInShort(all: readonly Judged[], { understood, context, night }: Tel
     const whose = one.bedName === undefined ? '' : `${saidBack(one.bedName)}: `;
     const row = `${whose}${whose === '' ? capitalised(name) : name} ${underWords(one.covers, reader)}: ${one.verdict.verdict}, ${what} low about ${low}. ${oddsLine(one.verdict.odds)}`;
     const more =
-      whose === '' || one.verdict.verdict === 'holds' ? undefined : marginLine(one, understood, night, reader);
-    return more === undefined ? [row] : [row, more];
+      (whose === '' && understood.shed === undefined) || one.verdict.verdict === 'holds'
+        ? undefined
+        : marginLine(one, understood, night, reader);
+    return [row, ...remedyLines(one), ...crownLine(one), ...(more === undefined ? [] : [more])];
   });
   return [{ lines: rows }, { lines: assumedLines(all, understood, night, reader) }];
+}
+
+/** "Asparagus: only the spears." */
+function crownLine({ crop, verdict }: Judged): string[] {
+  const facts = CROWNS[crop.id];
+  if (facts === undefined || verdict.verdict === 'holds' || crop.organ === 'crown') return [];
+  return [
+    `That is the ${facts.tops}: pick what is up. The ${facts.part} ${facts.part.endsWith('s') ? 'live' : 'lives'}.`,
+  ];
 }
 
 /** The cheapest cover that makes it hold or, where it holds, that gives more margin. */
 function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
   // Nothing can be laid over a night that is past.
   if (understood.when === 'last-night') return undefined;
-  const step = stepOf(one, night);
+  const step = stepOf(one, night, understood.shed);
   if (step.kind === 'none-helps') return 'No further cover that I know makes it hold: pick what is ready.';
   if (step.kind === 'nothing') return undefined;
-  const what = layingWords(step.keys, step.added, reader);
+  const what = layingWords(step.keys, step.added, reader, step.fromShed);
   const low = temperature(step.after.worst.organLowC, reader.units);
   const anchored = anchorWords(step.added, understood);
   return step.holds
