@@ -178,11 +178,17 @@ function assemble({ spans, facts, conditions, crops, covers, low, beds, topics }
   };
 }
 
+/** 3 mph and less is calm. [m s⁻¹] */
+const CALM_BELOW_M_PER_S = 1.6;
+
 /** In words and in figures; figures say it better. */
 function skyOf(spans: readonly Span[], { windMPerS, gustMPerS, snow }: Conditions): SaidSky | undefined {
+  const words = readSky(spans);
+  // "25 mph now, calm after midnight": the colder end counts.
+  const fallsCalm = words?.wind === 'calm' && (windMPerS ?? 0) > CALM_BELOW_M_PER_S;
   const sky = {
-    ...readSky(spans),
-    ...(windMPerS !== undefined && { windMPerS }),
+    ...words,
+    ...(windMPerS !== undefined && !fallsCalm && { windMPerS }),
     ...(gustMPerS !== undefined && { gustMPerS }),
     ...(snow?.where === 'on-ground' && { snow: true }),
   };

@@ -55,7 +55,7 @@ function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: As
 }
 
 /** Advice that carries the caution with it. */
-const SAFE_ADVICE: ReadonlySet<AdviceKey> = new Set(['led-lights', 'shovel-snow']);
+const SAFE_ADVICE: ReadonlySet<AdviceKey> = new Set(['led-lights', 'shovel-snow', 'frosted-tubers']);
 
 const OF_ADVICE: ReadonlySet<Understood['intent']> = new Set(['advice', 'pick', 'vent', 'close']);
 
