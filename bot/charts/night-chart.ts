@@ -66,7 +66,7 @@ function endOf({ night }: NightOutlook, thawAt: Date | undefined, lastMs: number
  * The most endangered crop always, one more only where the night comes near its limits and they stand clear of the first ones:
  * far lines flatten the curves, and of lines side by side nobody can tell which is whose.
  */
-function limitsOf({ plantings, worst }: BedVerdict, reader: Reader): ChartLimit[] {
+export function limitsOf({ plantings, worst }: BedVerdict, reader: Reader): ChartLimit[] {
   const alike = plantings.filter(({ planting }) => planting.crop.judgedBy === worst.planting.crop.judgedBy);
   const near = alike.filter((each) => each.organLowC - each.tolerance.firstMarkC < NEAR_K);
   const second = near.find((each) => each !== worst && standApart(each.tolerance, worst.tolerance));

@@ -2,8 +2,9 @@ import { z } from 'zod';
 import { CAUTION_KEYS, VERDICTS } from '../../rules/index.ts';
 import type { Answered } from '../commands/ask/answered.ts';
 import { withCautions } from '../commands/ask/answered.ts';
+import { doubtsOf } from '../language/doubts.ts';
 import { PUBLIC_COVER_NAMES, publicCovers } from '../language/public-cover-names.ts';
-import { INTENTS, PROBLEMS, WHENS } from '../language/understood.ts';
+import { DOUBTS, INTENTS, PROBLEMS, WHENS } from '../language/understood.ts';
 import { drawn } from '../talk/plain-text.ts';
 
 const covers = z.array(z.enum(PUBLIC_COVER_NAMES));
@@ -28,6 +29,8 @@ export const askLineSchema = z.strictObject({
     hardened: z.boolean().nullable(),
     /** Plants that are not in the table, as typed. */
     unknownCrops: z.array(z.string()),
+    /** What the question leaves open; `answers` then holds both readings. */
+    inDoubt: z.array(z.enum(DOUBTS)),
   }),
   answers: z.array(
     z.strictObject({
@@ -63,6 +66,7 @@ export function askLine(answered: Answered): AskLine {
       when: understood.when ?? null,
       hardened: understood.hardened ?? null,
       unknownCrops: understood.unknownCrops,
+      inDoubt: doubtsOf(understood),
     },
     answers: judged.map(({ crop, covers: keys, night, verdict }) => ({
       crop: crop.id,

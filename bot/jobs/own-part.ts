@@ -22,7 +22,7 @@ export async function ownPart(
   if (night === 'no-night') return NOTHING;
   const to = { kind: 'member', memberId } as const;
   if (isKnown(night)) return { kind: 'post', to, reply: ownReply(night, now) };
-  const club = { name: claim.night, known: [], unknown: [night], failedCount: 0, shutBy: night.night.shutBy };
+  const club = { name: claim.night, known: [], unknown: [night], failedCount: 0 };
   const reply = clubWarning(clubTelling(club, { now, markedBeds: 0, ahead: undefined }));
   return { kind: 'post', to, reply };
 }

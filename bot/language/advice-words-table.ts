@@ -89,7 +89,7 @@ export const ADVICE_WORDS: readonly AdviceWords[] = [
     key: 'forgot-to-close',
     says: [
       'forgot, left, overnight',
-      'close, shut, open, lid, lids, door, off, uncovered',
+      'close, shut, open, lid, lids, door',
       'was, last night, all night, overnight, this morning, got down',
     ],
     unless: 'tonight, should i, can i',

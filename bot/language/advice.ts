@@ -20,7 +20,7 @@ export function readAdvice({ spans, hasLow, when }: Pick<Facts, 'spans' | 'hasLo
 
 /** What has happened already, whatever low and night are named with it. */
 const PAST =
-  / (?:turned|got|went|froze|hit|blackened|collapsed|flopped|frosted|last night|after a \d+|it was|black overnight|forgot to|froze last) /;
+  / (?:turned|got|went|froze|blackened|collapsed|flopped|last night|after a \d+|it was|black overnight|forgot to|froze last) /;
 
 /** True of any low. */
 const WHATEVER_THE_LOW: ReadonlySet<AdviceKey> = new Set<AdviceKey>([
@@ -29,7 +29,6 @@ const WHATEVER_THE_LOW: ReadonlySet<AdviceKey> = new Set<AdviceKey>([
   'late-evening',
   'pots-in',
   'straw-no-cure',
-  'wet-fabric',
   'shovel-snow',
   'plastic-tarp',
   'mulch-back',

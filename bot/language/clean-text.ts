@@ -7,6 +7,9 @@ const DEGREE_SIGNS = /[\u00ba\u02da\u2070\u1d52]/g;
 const APOSTROPHES = /[\u2018\u2019\u201b\u02bc\u00b4`]/g;
 /** "<@123>", "<#123>", "<:frost:123>": people, channels and pictures of a chat. */
 const CHAT_MARKUP = /<(?:@[!&]?|#|a?:\w{1,32}:)\d{1,20}>/g;
+/** "~~blanket~~": struck out by its writer; the words stay, and {@link STRUCK} says so behind them. */
+const STRUCK_OUT = /~~([^~]{1,200})~~/g;
+export const STRUCK = 'struckout';
 const INVISIBLE = /\p{Cf}|\ufe0f/gu;
 
 /**
@@ -16,6 +19,7 @@ const INVISIBLE = /\p{Cf}|\ufe0f/gu;
 export function cleanText(text: string): string {
   return text
     .replace(CHAT_MARKUP, ' ')
+    .replace(STRUCK_OUT, ` $1 ${STRUCK} , `)
     .replace(DEGREE_SIGNS, '°')
     .replace(ALWAYS_MINUS, MINUS)
     .normalize('NFKC')

@@ -99,7 +99,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'low-tunnel',
     phrases:
-      'plastic, plastic film, clear plastic, poly, polythene, polyethylene, plastic sheeting, plastic sheet, poly film, film, ' +
+      'plastic, sheet plastic, plastic wrap, painters plastic, plastic film, clear plastic, poly, polythene, polyethylene, plastic sheeting, plastic sheet, poly film, film, ' +
       'greenhouse plastic, greenhouse film, clear film, polyfilm, greenhouse poly, clear poly, sheet of plastic, plastic cover',
     assumes: 'plastic-on-hoops',
   },
@@ -231,7 +231,8 @@ export const COVER_WORDS: readonly CoverWords[] = [
       'jugs, water jugs, jugs of water, milk jugs, gallon jugs, bottles of water, water bottles, water barrels, barrels of water, ' +
       'buckets of water, water jug, jug of water, water filled jugs, jugs filled with water, water containers, milk jugs of water, ' +
       'milk jugs full of water, jugs full of water, gallon jugs of water, drums of water, ' +
-      'jugs of hot water, hot water jugs, hot water bottles, bottles of hot water, buckets of hot water, jugs of warm water, warm water jugs, bottles of warm water, gallon barrel, ' +
+      'jugs of hot water, hot water jugs, hot water bottle, hot water bottles, bottles of hot water, buckets of hot water, buckets of warm water, jugs of warm water, warm water jugs, ' +
+      'bottles of warm water, jugs filled with hot water, jugs filled with warm water, jugs with hot water, gallon barrel, ' +
       'water barrel, barrel of water, barrel, rain barrel, gallon drum, water drum, drum of water, water butt, water butts, bucket of water, bottle of water, ' +
       'warm water bottles, black jugs, bottles filled with water',
   },
@@ -262,11 +263,14 @@ export const BARE_WORDS: readonly { readonly fronts?: string; readonly phrases: 
 
 /** Things that people lay over plants and no table holds. */
 export const OTHER_COVER_WORDS =
-  'newspaper, ' +
-  'newspapers, space blanket, foil blanket, mylar, mylar blanket, emergency blanket, ' +
-  'shade cloth, shadecloth, carpet, rug, wood chips, woodchips, wood chip, bark mulch, sawdust, compost, ' +
-  'pine branches, evergreen boughs, pine boughs, spruce boughs, polystyrene, styrofoam, foam board, foam, ' +
-  'insect netting, bird netting, netting, insect mesh, mesh, laundry basket, grass clippings, wool fleece, sheep wool, sheeps wool, parachute, tent, umbrella';
+  'tablecloth plastic, cut jug, cut jugs, cut off jug, cut off jugs, jug with the bottom cut off, ' +
+  'jugs with the bottoms cut off, yoga mat, bath mat, pillow, pillows, pillowcase, pillowcases, coat, coats, ' +
+  'jacket, jackets, sweater, curtain, curtains, drapes, paper bags, paper bag, egg cartons, insulation, ' +
+  'fiberglass insulation, fibreglass insulation, pink insulation, newspaper, newspapers, space blanket, ' +
+  'foil blanket, mylar, mylar blanket, emergency blanket, shade cloth, shadecloth, carpet, rug, wood chips, ' +
+  'woodchips, wood chip, bark mulch, sawdust, compost, pine branches, evergreen boughs, pine boughs, ' +
+  'spruce boughs, polystyrene, styrofoam, foam board, foam, insect netting, bird netting, netting, insect mesh, ' +
+  'mesh, laundry basket, grass clippings, wool fleece, sheep wool, sheeps wool, parachute, tent, umbrella';
 
 /** Weights of fabric in words. */
 export const WEIGHT_WORDS: Readonly<Record<Weight, string>> = {

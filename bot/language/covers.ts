@@ -1,6 +1,7 @@
 import type { CoverKey, WallKey } from '../../rules/index.ts';
 import { type CoverMention, coverMentions } from './cover-mentions.ts';
 import { type Stack, stackOf } from './cover-stacks.ts';
+import { standingsOf } from './cover-standing.ts';
 import { isCue, isMark, type Span, senseOf } from './span.ts';
 import type { Assumption, Problem } from './understood.ts';
 
@@ -11,11 +12,42 @@ export interface CoversRead {
   readonly walls?: WallKey;
   readonly assumptions: readonly Assumption[];
   readonly problem?: Problem;
+  /** What lies there if the covers that may or may not be on are not. */
+  readonly coversOtherwise?: readonly CoverKey[];
 }
 
 /** The covers of a question: one stack, or the stacks that it weighs against each other. */
 export function readCovers(spans: readonly Span[]): CoversRead {
+  return coversRead(spans, coverMentions(spans));
+}
+
+/**
+ * The covers that lie over the plants on the night asked about: without those that the text says are off, open or
+ * somebody else's. Where it leaves open whether one is on, `coversOtherwise` is the stack without it.
+ */
+export function readWornCovers(spans: readonly Span[], ofLastNight: boolean): CoversRead {
   const mentions = coverMentions(spans);
+  if (weighsWithAndWithout(spans, mentions)) return coversRead(spans, mentions);
+  const standings = standingsOf(spans, mentions, ofLastNight);
+  const worn = mentions.filter((_, index) => standings[index] !== 'absent');
+  const sure = mentions.filter((_, index) => standings[index] === 'laid');
+  const read = coversRead(spans, worn);
+  if (mentions.length > 0 && worn.length === 0) return { ...read, covers: [] };
+  if (sure.length === worn.length || read.options !== undefined) return read;
+  const { covers: coversOtherwise = [] } = coversRead(spans, sure);
+  return { ...read, coversOtherwise };
+}
+
+/** "with or without fleece", "a blanket or no blanket": the question is what the cover does. */
+function weighsWithAndWithout(spans: readonly Span[], mentions: readonly CoverMention[]): boolean {
+  return mentions.some(({ at, optional }) => {
+    const lead = spans.slice(Math.max(0, at - 3), at);
+    const or = lead.findIndex((span) => isCue(span, 'or', 'versus'));
+    return optional || isDeniedElse(spans, at) || (or >= 0 && isCue(lead[or + 1], 'without'));
+  });
+}
+
+function coversRead(spans: readonly Span[], mentions: readonly CoverMention[]): CoversRead {
   const unknownCovers = unknownCoversIn(spans);
   const walls = wallsIn(spans, mentions);
   const rest = { unknownCovers, ...(walls && { walls }) };

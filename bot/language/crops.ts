@@ -1,7 +1,7 @@
 import type { CropSense } from './sense.ts';
 import { isCue, isMark, type Span, senseOf } from './span.ts';
 import type { Assumption, SaidCrop } from './understood.ts';
-import { isPlantSlot, unknownPlants } from './unknown-plants.ts';
+import { isNamesake, isPlantSlot, unknownPlants } from './unknown-plants.ts';
 
 export interface CropsRead {
   readonly crops: readonly SaidCrop[];
@@ -58,7 +58,7 @@ function idOf({ ids, usualId }: CropSense): string | undefined {
 
 function isNamedCrop(spans: readonly Span[], at: number): boolean {
   const sense = senseOf(spans[at], 'crop');
-  if (sense === undefined) return false;
+  if (sense === undefined || isNamesake(spans, at)) return false;
   if (sense.variety) return isVarietyAlone(spans, at, sense);
   if (sense.ordinary && sense.misspelt && isCue(spans[at + 1], 'under')) return false;
   return !sense.ordinary || (isPlantSlot(spans, at) && !['a', 'an'].includes(spans[at - 1]?.plain ?? ''));

@@ -18,6 +18,37 @@ export const HAZARD_WORDS: readonly HazardWords[] = [
       'heater, heaters, stove, hot ashes, gas stove, gas burner, patio heater, salamander heater, generator, incense',
   },
   {
+    topics: ['fuel-heat'],
+    phrases:
+      'fire, fires, small fire, little fire, log fire, wood fire, firewood, burn barrel, burn barrels, burn pile, oil drum fire, brazier, chiminea, fireplace, rocket stove, pellet stove, tiki torch, tiki torches, torch, torches, ' +
+      'blowtorch, blow torch, weed burner, flame weeder, flare, flares, sterno, canned heat, chafing fuel, votive, votives, citronella, mosquito coil, lighter fluid, kindling, matches, hot stones, sawdust stove, ' +
+      'exhaust, truck exhaust, car exhaust, exhaust fumes, tailpipe, engine running, tractor running, truck running, car running, idling, fumes, smoke, smoky, smoking, smoulder, smolder, smoldering, smudge fire, smudge fires, ' +
+      'straw for smoke, hay for smoke, wet straw smoke, smoke bomb, smoke bombs, smoke candle, dryer vent, gas lamp, gas lantern, butane lamp, hand warmers',
+  },
+  {
+    topics: ['fuel-heat'],
+    fronts: 'burn, burning, light, lighting, lit, set fire to, smoulder, smolder',
+    phrases:
+      'logs, a log, wood, straw, hay, damp straw, wet straw, wet hay, leaves, wet leaves, brush, coals, charcoal, tires, tyres, old tires, pallets, pallet wood, newspaper, paper, rubbish, trash, oil, diesel, something, a pile, a few logs, some logs, some wood, some straw, peat, sticks, twigs, wax, alcohol',
+  },
+  { topics: ['fuel-heat'], phrases: 'burning, logs burning, on fire, keep a fire, a fire going' },
+  {
+    topics: ['antifreeze'],
+    phrases:
+      'antifreeze, anti freeze, ethylene glycol, propylene glycol, glycol, coolant, washer fluid, windshield washer fluid, screenwash, screen wash, windscreen washer, de icing fluid, rubbing alcohol, methanol, methylated spirit',
+  },
+  {
+    topics: ['salt'],
+    phrases:
+      'rock salt, road salt, table salt, sea salt, salt water, saltwater, brine, de icer, deicer, ice melt, ice melter, calcium chloride, sprinkle salt, sprinkling salt, spread salt, spreading salt, throw salt, put salt, putting salt, pour salt, pouring salt, use salt, using salt, some salt, salt on, salt over, salt around, salt the, salt my, salt in, salting, salt to, salt for, salt help, salt work, add salt, adding salt, dissolved salt, salt spray',
+  },
+  {
+    topics: ['hot-water'],
+    fronts: 'hot, boiling, warm, scalding, lukewarm, heated',
+    phrases: 'water, tap water, water on, water over, bath water',
+  },
+  { topics: ['hot-water'], phrases: 'kettle, kettles, a kettle, kettle of water, pour tea' },
+  {
     topics: ['electric-heat'],
     phrases:
       'heat lamp, heat lamps, propagation mat, propagation mats, heated propagation mat, seedling mat, heated bench, heating cable, heating cables, heat cable, heat cables, soil cable, soil heating cable, soil heating cables, soil warming cable, heat mat, heat mats, heating mat, heated mat, heat tape, heating tape, christmas lights, ' +
@@ -34,6 +65,11 @@ export const HAZARD_WORDS: readonly HazardWords[] = [
     topics: ['old-paint'],
     phrases:
       'lead paint, old paint, painted wood, painted boards, paint flakes, peeling paint, flaking paint, lead based paint, painted doors, old doors, painted lumber, painted timber, chipping paint, leaded paint',
+  },
+  {
+    topics: ['glass'],
+    phrases:
+      'storm window, storm windows, storm door, storm doors, window pane, window panes, windows, sheet of glass, sheets of glass',
   },
   {
     topics: ['glass'],

@@ -40,6 +40,7 @@ export function countsSomething(spans: readonly Span[], number: SignedNumber): b
 /** "12 lettuces", but not "at 12 lettuce …". */
 function countsPlants(spans: readonly Span[], { from, next, value }: SignedNumber): boolean {
   if (!Number.isInteger(value) || value < 1 || isCue(spans[from - 1], 'at-temperature')) return false;
+  if (/^(nights?|nighttime|tonight|overnight|lows?|min)$/.test(spans[from - 1]?.plain ?? '')) return false;
   return senseOf(spans[next], 'crop') !== undefined;
 }
 

@@ -87,8 +87,12 @@ function sureness(spans: readonly Span[], from: number, unit: Unit | undefined, 
   if (unit) return 3;
   if (degrees) return 2;
   const before = isCue(spans[from - 1], 'the', 'low-part') ? spans[from - 2] : spans[from - 1];
+  if (SAYING.has(before?.plain ?? '')) return 1;
   return isCue(before, 'at-temperature', 'survive', 'fare', 'harm', 'under', 'between', 'fine') ? 1 : 0;
 }
+
+/** "The radio says 22." */
+const SAYING: ReadonlySet<string> = new Set('says said say claims shows showing sees thinks reckons maybe'.split(' '));
 
 interface UnitEnd {
   readonly unit?: Unit;

@@ -1,11 +1,13 @@
 import { celsiusFrom } from '../ground/units.ts';
 import { isCue, type Span } from './span.ts';
 import { type TemperaturePhrase, temperaturePhrases } from './temperature-phrases.ts';
-import type { Assumption, Problem, SaidTemperature, Unit, UnitReason } from './understood.ts';
+import { type TemperatureRole, temperatureRoles } from './temperature-roles.ts';
+import type { Assumption, Problem, SaidTemperature, Understood, Unit, UnitReason } from './understood.ts';
 
 export interface TemperatureRead {
   readonly temperature?: SaidTemperature;
   readonly lowC?: number;
+  readonly lowOtherwise?: NonNullable<Understood['lowOtherwise']>;
   readonly assumptions: readonly Assumption[];
   readonly problem?: Problem;
 }
@@ -22,23 +24,107 @@ const SAME_WITHIN_K = 1;
 
 /** The low that a question names, its unit settled, with what was assumed. */
 export function readTemperature(spans: readonly Span[], preferred: Unit): TemperatureRead {
-  const all = temperaturePhrases(spans).filter((phrase) => !isDaytimeHigh(spans, phrase));
-  const surest = Math.max(...all.map(({ sureness }) => sureness));
-  const settled = all.filter(({ sureness }) => sureness === surest).map((phrase) => settle(phrase, preferred));
-  const [first] = settled;
-  if (first === undefined) return { assumptions: [] };
-  const several = settled.some(({ lowC }) => Math.abs(lowC - first.lowC) > SAME_WITHIN_K);
-  const chosen = several ? settled.reduce((one, other) => (other.lowC < one.lowC ? other : one)) : first;
+  const phrases = temperaturePhrases(spans);
+  const roles = temperatureRoles(spans, phrases);
+  // "10C now, -4 tonight": one unit said serves for all.
+  const unit = phrases.find((phrase) => phrase.unit !== undefined)?.unit;
+  const all = phrases.map((phrase, index): Candidate => {
+    const settled = settle(phrase, unit ?? preferred, unit !== undefined);
+    return { ...settled, sureness: phrase.sureness, role: roles[index] ?? 'unsaid' };
+  });
+  const { chosen, otherwise, several } = chosenLow(all);
+  if (chosen === undefined) return { assumptions: [] };
   const hours = hoursIn(spans);
   const temperature: SaidTemperature = { ...chosen.temperature, ...(hours !== undefined && { hours }) };
-  const assumptions = assumptionsOf(temperature, several);
+  const assumptions = assumptionsOf(temperature, several, chosen.role);
   if (chosen.lowC < COLDEST_ON_EARTH_C) return { temperature, assumptions, problem: 'impossible-cold' };
   if (chosen.lowC > HOTTEST_ON_EARTH_C) return { temperature, assumptions, problem: 'impossible-heat' };
-  return { temperature, lowC: chosen.lowC, assumptions };
+  return {
+    temperature,
+    lowC: chosen.lowC,
+    assumptions,
+    ...(otherwise && { lowOtherwise: { lowC: otherwise.lowC, temperature: otherwise.temperature } }),
+  };
 }
 
-function assumptionsOf({ unitReason, range }: SaidTemperature, several: boolean): readonly Assumption[] {
+interface Candidate extends Settled {
+  readonly sureness: number;
+  readonly role: TemperatureRole;
+}
+
+interface Chosen {
+  readonly chosen?: Candidate | undefined;
+  /** The warmer reading, where the text leaves open which is the night's low. */
+  readonly otherwise?: Candidate | undefined;
+  readonly several: boolean;
+}
+
+/**
+ * What is called the night's low, else what nothing calls anything else: the colder of several, the other in doubt. A
+ * temperature of now, of last year or one that is felt counts only where there is no other.
+ */
+function chosenLow(all: readonly Candidate[]): Chosen {
+  const open = all.filter(({ role }) => role === 'unsaid');
+  const lows = all.filter(({ role }) => role === 'low');
+  if (lows.length > 0) {
+    const low = inOtherUnit(open, surestColdest(lows));
+    const colder = open.filter(
+      ({ lowC, sureness }) => sureness > 0 && low !== undefined && lowC < low.lowC - SAME_WITHIN_K,
+    );
+    const [first] = colder;
+    return {
+      chosen: first === undefined ? low : coldest(colder),
+      otherwise: first && low,
+      several: first !== undefined || areSeveral(lows),
+    };
+  }
+  if (open.length > 0) return colderOfOpen(open);
+  const others = all.filter(({ role, lowC }) => LOW_AT_NEED.has(role) || (role === 'inside' && lowC > WARMEST_FROST_C));
+  return { chosen: surestColdest(others), several: areSeveral(others) };
+}
+
+/** "-4 C / 25 F tonight": the same said twice; the first counts. */
+function inOtherUnit(open: readonly Candidate[], low: Candidate | undefined): Candidate | undefined {
+  if (low === undefined) return undefined;
+  const isSame = ({ lowC, sureness }: Candidate) => sureness > 0 && Math.abs(lowC - low.lowC) <= SAME_WITHIN_K;
+  return open.find((one) => isSame(one) && one.temperature.unit !== low.temperature.unit) ?? low;
+}
+
+function colderOfOpen(open: readonly Candidate[]): Chosen {
+  const chosen = surestColdest(open);
+  const surest = Math.max(...open.map(({ sureness }) => sureness));
+  const equal = open.filter(({ sureness }) => sureness === surest);
+  const warmest = equal.reduce((one, other) => (other.lowC > one.lowC ? other : one));
+  const several = areSeveral(equal);
+  return { chosen, several, ...(several && { otherwise: warmest }) };
+}
+
+function surestColdest(some: readonly Candidate[]): Candidate | undefined {
+  const surest = Math.max(...some.map(({ sureness }) => sureness));
+  return coldest(some.filter(({ sureness }) => sureness === surest));
+}
+
+function coldest(some: readonly Candidate[]): Candidate | undefined {
+  return some.length === 0 ? undefined : some.reduce((one, other) => (other.lowC < one.lowC ? other : one));
+}
+
+function areSeveral(some: readonly Candidate[]): boolean {
+  const [first] = some;
+  return first !== undefined && some.some(({ lowC }) => Math.abs(lowC - first.lowC) > SAME_WITHIN_K);
+}
+
+const LOW_AT_NEED: ReadonlySet<TemperatureRole> = new Set<TemperatureRole>(['now', 'past', 'feels', 'limit']);
+
+/** Nobody calls this a frost; in a closed frame it is the heat of the day. [°C] */
+const WARMEST_FROST_C = 12;
+
+function assumptionsOf(
+  { unitReason, range }: SaidTemperature,
+  several: boolean,
+  role: TemperatureRole,
+): readonly Assumption[] {
   const assumptions: Assumption[] = [];
+  if (role === 'feels') assumptions.push('felt-as-air');
   if (unitReason === 'preferred') assumptions.push('unit-preferred');
   if (unitReason === 'sensible') assumptions.push('unit-sensible');
   if (several) assumptions.push('colder-of-several');
@@ -46,22 +132,15 @@ function assumptionsOf({ unitReason, range }: SaidTemperature, several: boolean)
   return assumptions;
 }
 
-function isDaytimeHigh(spans: readonly Span[], { from, next, sureness }: TemperaturePhrase): boolean {
-  const before = isCue(spans[from - 1], 'the', 'at-temperature') ? spans[from - 2] : spans[from - 1];
-  return isCue(before, 'high') || (isCue(spans[from - 1], 'high') && sureness > 0) || isSaidOfDay(spans[next]);
-}
-
-function isSaidOfDay(span: Span | undefined): boolean {
-  return span !== undefined && ['by day', 'during the day', 'daytime'].includes(span.plain);
-}
-
 interface Settled {
   readonly temperature: SaidTemperature;
   readonly lowC: number;
 }
 
-function settle(phrase: TemperaturePhrase, preferred: Unit): Settled {
-  const [unit, unitReason] = unitOf(phrase, preferred);
+/** `isSaid`: the preferred unit stands in the text, with another number. */
+function settle(phrase: TemperaturePhrase, preferred: Unit, isSaid: boolean): Settled {
+  const [unit, reason] = unitOf(phrase, preferred);
+  const unitReason = isSaid && reason === 'preferred' ? 'said' : reason;
   const zero = phrase.fromFreezing && unit === 'F' ? 32 : 0;
   const isMeantMinus = phrase.afterDash && unit === 'C' && phrase.range[0] > SENSIBLE.C[1];
   const ends = isMeantMinus ? phrase.range.map((end) => -end).reverse() : phrase.range.map((end) => end + zero);

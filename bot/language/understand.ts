@@ -3,7 +3,7 @@ import { readAdvice } from './advice.ts';
 import { readBeds } from './beds.ts';
 import { cautionTopics, isCautionQuestion } from './caution-topics.ts';
 import { type Conditions, readConditions } from './conditions/conditions.ts';
-import { type CoversRead, readCovers } from './covers.ts';
+import { type CoversRead, readCovers, readWornCovers } from './covers.ts';
 import { type CropsRead, readCrops } from './crops.ts';
 import { declined } from './declined.ts';
 import { cuesOf, type Facts, namesPlant } from './facts.ts';
@@ -20,7 +20,7 @@ import { spansOf } from './spans.ts';
 import { readTemperature, type TemperatureRead } from './temperature.ts';
 import type { Assumption, Intent, Problem, SaidBeds, SaidSky, Understood, Unit, When } from './understood.ts';
 import type { Vocabulary } from './vocabulary.ts';
-import { readWhen, settledWhen } from './when.ts';
+import { readNight, readWhen, settledWhen } from './when.ts';
 
 export interface Context {
   readonly vocabulary: Vocabulary;
@@ -75,7 +75,10 @@ interface Read {
   readonly facts: Facts;
   readonly conditions: Conditions;
   readonly crops: CropsRead;
+  /** As named, whether or not they are on. */
   readonly covers: CoversRead;
+  /** As they lie on the night asked about. */
+  readonly worn: CoversRead;
   readonly low: TemperatureRead;
   readonly beds: SaidBeds;
   readonly topics: Understood['cautionTopics'];
@@ -84,7 +87,9 @@ interface Read {
 function readAll(spans: readonly Span[], context: Context): Read {
   const crops = readCrops(spans);
   const conditions = readConditions(spans, preferredUnit(context));
+  const when = readWhen(spans);
   const covers = readCovers(conditions.forCovers);
+  const worn = readWornCovers(conditions.forCovers, when === 'last-night');
   const low = readTemperature(conditions.forLow, preferredUnit(context));
   const beds = readBeds(spans, context.bedNames ?? []);
   const says = cuesOf(spans);
@@ -106,14 +111,14 @@ function readAll(spans: readonly Span[], context: Context): Read {
     isWarm: low.lowC !== undefined && low.lowC >= WARM_C,
     hasCover: namesCover(covers),
     hasRoof,
-    optionCount: covers.options?.length ?? 0,
+    optionCount: worn.options?.length ?? 0,
     hasBed: beds.numbers.length > 0 || beds.named.length > 0,
-    when: readWhen(spans),
+    when,
     asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
     tellsNight: tellsNight(conditions, spans, low, covers),
-    advice: readAdvice({ spans, hasLow: low.temperature !== undefined, when: readWhen(spans) }),
+    advice: readAdvice({ spans, hasLow: low.temperature !== undefined, when }),
   };
-  return { spans, facts, conditions, crops, covers, low, beds, topics };
+  return { spans, facts, conditions, crops, covers, worn, low, beds, topics };
 }
 
 /** A low with a sky, a wind or snow; water, heat or an open lid with a cover: enough to say something, crop or none. */
@@ -144,16 +149,12 @@ function isRoof(key: string): boolean {
   return key.includes('tunnel') || key.startsWith('cold-frame');
 }
 
-function assemble({ spans, facts, conditions, crops, covers, low, beds, topics }: Read, asked: Intent): Understood {
-  const {
-    assumptions: ofCovers,
-    problem: ofStack,
-    ...coverSlots
-  } = asked === 'compare-covers' ? comparedWithBare(covers) : covers;
-  const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = low;
+function assemble(read: Read, asked: Intent): Understood {
+  const { spans, facts, conditions, crops, low, beds, topics } = read;
+  const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = coversFor(asked, read);
+  const { assumptions: ofLow, problem: ofTemperature, lowOtherwise, ...lowSlots } = low;
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
-  const sky = skyOf(spans, conditions);
   const isCaution = asked === 'caution' || asked === 'advice';
   const mine = beds.mine || (!namesPlant(facts) && OF_OWN_BEDS.has(asked) && namesOwn(spans));
   return {
@@ -162,19 +163,34 @@ function assemble({ spans, facts, conditions, crops, covers, low, beds, topics }
     crops: crops.crops,
     unknownCrops: isCaution ? [] : unknownCropsOf(crops, facts),
     ...lowSlots,
+    ...(lowOtherwise && OF_A_NIGHT.has(asked) && { lowOtherwise }),
     ...coverSlots,
     ...(when && { when }),
     ...readPlantState(spans),
-    ...(sky && { sky }),
-    ...placeOf(conditions),
-    ...shedOf(conditions, covers),
+    ...placeOf(spans, conditions),
+    ...shedOf(conditions, read.covers),
+    ...adviceOf(facts, asked),
     beds: { ...beds, mine },
     cautionTopics: topics,
-    ...(ADVISED.has(asked) && facts.advice && { advice: facts.advice }),
-    ...(asked === 'pick' && isBeforeNight(facts) && { beforeNight: true }),
     choices: crops.choices,
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
     ...(isCaution ? { unknownCovers: [] } : problem && { problem }),
+  };
+}
+
+/** The covers as the question means them: as they lie on its night, or as things to weigh. */
+function coversFor(asked: Intent, { covers, worn, conditions }: Read): CoversRead {
+  if (asked === 'compare-covers') return comparedWithBare(covers);
+  // A gap or an open end is reckoned with; the cover is there all the same.
+  const opening = conditions.measures?.opening;
+  const isThere = opening !== undefined && opening !== 'open';
+  return OF_A_NIGHT.has(asked) && !isThere ? worn : covers;
+}
+
+function adviceOf(facts: Facts, asked: Intent): Partial<Understood> {
+  return {
+    ...(ADVISED.has(asked) && facts.advice && { advice: facts.advice }),
+    ...(asked === 'pick' && isBeforeNight(facts) && { beforeNight: true }),
   };
 }
 
@@ -205,8 +221,11 @@ function shedOf({ forShed, hasAnother }: Conditions, { covers: laid = [] }: Cove
   return shed.length > 0 ? { shed } : {};
 }
 
-function placeOf({ snow, measures, exposure, unused }: Conditions): Partial<Understood> {
+function placeOf(spans: readonly Span[], conditions: Conditions): Partial<Understood> {
+  const { snow, measures, exposure, unused } = conditions;
+  const sky = skyOf(spans, conditions);
   return {
+    ...(sky && { sky }),
     ...(snow && { snow }),
     ...(measures && { measures }),
     ...(exposure && { exposure }),
@@ -215,7 +234,8 @@ function placeOf({ snow, measures, exposure, unused }: Conditions): Partial<Unde
 }
 
 function whenOf(facts: Facts, asked: Intent): When | undefined {
-  if (facts.when !== undefined) return settledWhen(facts.when, asked);
+  const when = OF_A_NIGHT.has(asked) ? readNight(facts.spans) : facts.when;
+  if (when !== undefined) return settledWhen(when, asked);
   return asked === 'outlook' && asksOfSeveralNights(facts) ? 'week' : undefined;
 }
 
@@ -238,6 +258,15 @@ function namesOwn(spans: readonly Span[]): boolean {
 }
 
 const MOST_UNKNOWN = 5;
+
+/** Hang on what lies over the plants by night; opening and shutting hang on what there is. */
+const OF_A_NIGHT: ReadonlySet<Intent> = new Set<Intent>([
+  'survive',
+  'what-cover',
+  'which-crops',
+  'how-cold',
+  'outlook',
+]);
 
 /** "The frame" is the asker's own where a bed, not a plant, is asked about. */
 const OF_OWN_BEDS: ReadonlySet<Intent> = new Set<Intent>(['survive', 'which-crops', 'what-cover', 'vent', 'close']);

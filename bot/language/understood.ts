@@ -54,6 +54,7 @@ export const ASSUMPTIONS = [
   'plastic-on-hoops',
   'greenhouse-as-high-tunnel',
   'tomorrow-as-night',
+  'felt-as-air',
 ] as const;
 
 export type Assumption = (typeof ASSUMPTIONS)[number];
@@ -82,6 +83,11 @@ export interface SaidCrop {
   /** As typed, for saying it back: plain text that doors must escape. */
   readonly said: string;
 }
+
+/** What a question leaves open, so that both readings are answered. */
+export const DOUBTS = ['covers', 'low'] as const;
+
+export type Doubt = (typeof DOUBTS)[number];
 
 export type Unit = 'F' | 'C';
 
@@ -154,6 +160,10 @@ export interface Understood {
   readonly temperature?: SaidTemperature;
   /** Outside to inside; absent when not said, empty when said to be bare. */
   readonly covers?: readonly CoverKey[];
+  /** What lies there if the covers are off that may or may not be on; present only where the text leaves it open. */
+  readonly coversOtherwise?: readonly CoverKey[];
+  /** The other, warmer temperature where the text leaves open which of two is the night's low. */
+  readonly lowOtherwise?: { readonly lowC: number; readonly temperature: SaidTemperature };
   /** The stacks compared, in the order typed; an empty stack is the bare bed. */
   readonly options?: readonly (readonly CoverKey[])[];
   /** Things laid over plants that the table does not hold ("cardboard"), as typed. */

@@ -1,4 +1,5 @@
-import { PLANT_NOUNS } from './plant-words-table.ts';
+import { isNearOrdinaryWord } from './near-ordinary.ts';
+import { OTHER_KIND, PLANT_NOUNS } from './plant-words-table.ts';
 import { isCue, isMark, type Span, senseOf } from './span.ts';
 
 export interface UnknownPlants {
@@ -28,19 +29,42 @@ export function unknownPlants(spans: readonly Span[], crops: ReadonlySet<number>
 function chunksOf(spans: readonly Span[]): readonly Chunk[] {
   const chunks: Chunk[] = [];
   for (let from = 0; from < spans.length; from += 1) {
-    if (!isForeign(spans[from])) continue;
+    if (!isForeign(spans, from)) continue;
     let next = from + 1;
-    while (isForeign(spans[next]) || PLANT_NOUNS.has(spans[next]?.plain ?? '')) next += 1;
+    while (isForeign(spans, next) || isNoun(spans[next])) next += 1;
     const words = spans.slice(from, next);
-    const isPlant = words.some((span) => senseOf(span, 'plant') !== undefined);
+    const isPlant = words.some((span, index) => senseOf(span, 'plant') ?? isNamesake(spans, from + index));
     chunks.push({ from, next, said: words.map(({ said }) => said).join(' '), isPlant });
     from = next - 1;
   }
   return chunks;
 }
 
-function isForeign(span: Span | undefined): boolean {
-  return span !== undefined && (span.kind === 'unexplained' || senseOf(span, 'plant') !== undefined);
+function isForeign(spans: readonly Span[], at: number): boolean {
+  const span = spans[at];
+  if (span === undefined) return false;
+  return span.kind === 'unexplained' || senseOf(span, 'plant') !== undefined || isNamesake(spans, at);
+}
+
+function isNoun(span: Span | undefined): boolean {
+  return span !== undefined && (PLANT_NOUNS.has(span.plain) || OTHER_KIND.has(span.plain));
+}
+
+/**
+ * "flumberry kale", "pepper tree": a crop's name bound to a word that makes it another plant, until a table says
+ * otherwise. A slip of the finger and a person's name bind nothing.
+ */
+export function isNamesake(spans: readonly Span[], at: number): boolean {
+  const sense = senseOf(spans[at], 'crop');
+  if (sense === undefined) return false;
+  return OTHER_KIND.has(spans[at + 1]?.plain ?? '') || isStrange(spans[at - 1]);
+}
+
+const SHORTEST_STRANGER = 5;
+
+function isStrange(span: Span | undefined): boolean {
+  if (span?.kind !== 'unexplained' || span.corrected || span.plain.length < SHORTEST_STRANGER) return false;
+  return !/['’]?s$/.test(span.said) && !isNearOrdinaryWord(span.plain);
 }
 
 /** "kale and grobnuts": joined to a crop by "and", "or", a comma or a stroke. */

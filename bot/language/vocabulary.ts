@@ -16,7 +16,7 @@ import { isOrdinaryWord } from './ordinary-words.ts';
 import { PhraseTrie } from './phrase-trie.ts';
 import { phrasesOf, spellingsOf, wordsOf } from './phrases.ts';
 import { STATE_WORDS } from './plant-state-words-table.ts';
-import { OTHER_PLANTS } from './plant-words-table.ts';
+import { NAMESAKES, OTHER_PLANTS } from './plant-words-table.ts';
 import type { Entry, Sense, Weight } from './sense.ts';
 import { SKY_WORDS } from './sky-words-table.ts';
 import { SpellingIndex } from './spelling-index.ts';
@@ -35,7 +35,8 @@ export function buildVocabulary(crops: CropWords): Vocabulary {
   const spelling = new SpellingIndex();
   const named = cropEntries(crops);
   const names = new Set(named.map(([phrase]) => phrase));
-  const plants = phrasesOf(OTHER_PLANTS)
+  const plants = [OTHER_PLANTS, NAMESAKES]
+    .flatMap((row) => phrasesOf(row))
     .flatMap(spellingsOf)
     .filter((phrase) => !names.has(phrase))
     .map((phrase): Entry => [phrase, { kind: 'plant' }]);

@@ -3,14 +3,29 @@ import type { Intent, When } from './understood.ts';
 
 /** The night or day that a question names: the first that still lies ahead, else the one that is past. */
 export function readWhen(spans: readonly Span[]): When | 'tomorrow' | undefined {
-  const said = spans
+  return firstAhead(saidWhens(spans));
+}
+
+/** "50 now, 24 tonight": of a night that is asked about, the night counts. */
+export function readNight(spans: readonly Span[]): When | 'tomorrow' | undefined {
+  const said = saidWhens(spans);
+  return firstAhead(said.filter((when) => !OF_THE_DAY.has(when))) ?? firstAhead(said);
+}
+
+const OF_THE_DAY: ReadonlySet<When | 'tomorrow'> = new Set<When | 'tomorrow'>(['now', 'today', 'morning']);
+
+function firstAhead(said: readonly (When | 'tomorrow')[]): When | 'tomorrow' | undefined {
+  return said.find((when) => when !== 'last-night') ?? said[0];
+}
+
+function saidWhens(spans: readonly Span[]): readonly (When | 'tomorrow')[] {
+  return spans
     .map((span, at) =>
       isIdleNow(spans, at) || isSpanOfTime(spans, at) || isSatDown(spans, at)
         ? undefined
         : (senseOf(span, 'when')?.when ?? tonightWithin(span)),
     )
     .filter((when) => when !== undefined);
-  return said.find((when) => when !== 'last-night') ?? said[0];
 }
 
 /** "now dropping to 15": the word only goes on with the tale; "can I pick now?" asks of now. */

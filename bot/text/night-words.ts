@@ -2,6 +2,7 @@ import {
   bookNight,
   COVERS,
   type CoverKey,
+  type Crop,
   coverWords,
   forecastLowSdK,
   type PlantingVerdict,
@@ -45,6 +46,12 @@ export function skyWord(cloudFraction: number): string {
   if (cloudFraction < 0.3) return 'clear';
   if (cloudFraction < 0.75) return 'partly cloudy';
   return cloudFraction < 0.95 ? 'mostly cloudy' : 'overcast';
+}
+
+/** "Long tunnel, kale"; a bed named after its crop is not told twice. */
+export function bedCropWords(bedName: string, crop: Crop, reader: Reader): string {
+  const word = cropWord(crop, reader);
+  return bedName.toLowerCase().includes(word.toLowerCase()) ? bedName : `${bedName}, ${word}`;
 }
 
 /** "spinach holds" or "lettuce: winterkill likely, 3 in 4". */

@@ -13,9 +13,10 @@ import { nightHarms } from '../outlook/night-harms.ts';
 import { type BedOutlook, type NightOutlook, snowOverBedM } from '../outlook/night-outlook.ts';
 import type { Reply, Section } from '../talk/reply.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
-import { hardeningLines } from './hardening-words.ts';
+import { assumedHardeningLines, hardeningLines } from './hardening-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
 import { learnedLines } from './learned-words.ts';
+import { longColdLines } from './long-cold-words.ts';
 import { isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
 import { counted, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
@@ -33,7 +34,7 @@ export interface OutlookTelling {
 export function outlookReply(telling: OutlookTelling): Reply {
   const { outlook, official, reader, now } = telling;
   const sections: (Section | undefined)[] = [
-    officialSection(official, telling),
+    officialSection(official, { timeZone: outlook.garden.timeZone, reader }),
     { lines: [outsideLine(outlook, reader)] },
     harmSection(telling),
     pickSection(telling),
@@ -41,10 +42,8 @@ export function outlookReply(telling: OutlookTelling): Reply {
     ...(isFrostless(outlook) ? [] : [shutSection(telling), fineSection(telling)]),
     {
       lines: [
-        ...hardeningLines(
-          outlook.beds.flatMap(({ bed }) => bed.plantings),
-          reader,
-        ),
+        ...longColdLines(outlook, reader),
+        ...hardeningOf(outlook, reader),
         forecastLine(outlook.forecast, now),
         ...noteLines(outlook.weather.notes, reader),
         ...learnedLines(outlook, reader),
@@ -58,6 +57,20 @@ export function outlookReply(telling: OutlookTelling): Reply {
     credits: outlook.forecast.credits,
     private: true,
   };
+}
+
+/** How hard the plants are known or taken to be, and what the other end of what was assumed would mean. */
+export function hardeningOf({ beds }: NightOutlook, reader: Reader): string[] {
+  return [
+    ...hardeningLines(
+      beds.flatMap(({ bed }) => bed.plantings),
+      reader,
+    ),
+    ...assumedHardeningLines(
+      beds.flatMap(({ bed, verdict }) => verdict.plantings.map((planting) => ({ bedName: bed.name, planting }))),
+      reader,
+    ),
+  ];
 }
 
 /** How many beds are at risk, and by when to act. */
@@ -79,12 +92,14 @@ export function isFrostless({ beds }: NightOutlook): boolean {
   return beds.every(({ verdict }) => verdict.night.leafLowC - EIGHTY_PERCENT_Z * verdict.night.spread.sdK > 0);
 }
 
-function officialSection(official: OfficialWarnings, { outlook, reader }: OutlookTelling): Section | undefined {
+export function officialSection(
+  official: OfficialWarnings,
+  { timeZone, reader }: { readonly timeZone: string; readonly reader: Reader },
+): Section | undefined {
   if (official.kind === 'not-covered') return undefined;
   if (official.kind === 'unknown') {
     return { lines: ['I could not read the official warnings just now. Look them up before you rely on this.'] };
   }
-  const { timeZone } = outlook.garden;
   const lines = official.warnings.map((warning) => officialLine(warning, timeZone, reader));
   return lines.length === 0 ? undefined : { title: 'Official warning, which comes first', lines };
 }

@@ -107,6 +107,16 @@ export interface CoverStack {
   readonly floorFraction: number;
 }
 
+/** Somebody who opens the outermost cover as far as it takes when the bed gets too warm, and shuts it at the end of each span. */
+export interface Tending {
+  /** Thermometer among the leaves at which the cover is opened, and opened wider. [°C] */
+  readonly limitC: number;
+  /** The least first. */
+  readonly openings: readonly Pick<Vent, 'areaRatio' | 'heightM'>[];
+  /** When somebody is there, in order of time. */
+  readonly spans: readonly { readonly from: Date; readonly to: Date }[];
+}
+
 export interface NightInput {
   readonly site: NightSite;
   readonly start: Date;
@@ -120,4 +130,6 @@ export interface NightInput {
   readonly heatWPerM2?: number;
   /** Stacks that replace the first at the given instants, in order of time. */
   readonly changes?: readonly { readonly at: Date; readonly stack: CoverStack }[];
+  /** Opens the cover by day; vents that the stacks have come first. */
+  readonly tending?: Tending;
 }

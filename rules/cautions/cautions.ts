@@ -9,6 +9,9 @@ export const CAUTION_KEYS = [
   'snow-load',
   'old-paint',
   'treated-timber',
+  'antifreeze',
+  'salt',
+  'hot-water',
   'rhubarb',
   'potato',
   'nitrate',
@@ -49,6 +52,18 @@ export const CAUTIONS: Readonly<Record<CautionKey, Caution>> = {
   'treated-timber': {
     text: 'Treated timber: older green-treated wood (before 2004) may hold arsenic, and railway sleepers hold tar oils. Use untreated or food-safe wood against soil you eat from, and never burn the old kind.',
     source: 'caution-paint-timber-glass',
+  },
+  antifreeze: {
+    text: 'Antifreeze and washer fluid poison people and pets and protect no plant: keep them out of the garden.',
+    source: 'judgement',
+  },
+  salt: {
+    text: 'Salt kills roots and stays in the soil: never use it, or any de-icer, against frost near plants.',
+    source: 'judgement',
+  },
+  'hot-water': {
+    text: 'Do not pour hot or warm water on frozen plants: fast thawing tears the leaves, and the water freezes again; let them thaw slowly, out of the sun.',
+    source: 'judgement',
   },
   rhubarb: {
     text: 'Rhubarb after a hard freeze: eat only stalks that stand firm and upright; throw limp or blackened ones away, and never eat the leaves.',

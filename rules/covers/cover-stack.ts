@@ -30,6 +30,8 @@ const LAID_HEIGHT_M = 0.15;
 const LITTER_HEIGHT_M = 0.1;
 /** Half of a household blanket: thinner covers are nearly as cold below as above (judgement). */
 const COLD_TOUCH_BELOW_M2K_PER_W = 0.1;
+/** Resistance of soaked straw, as a share of dry (judgement). */
+const WET_LITTER_SHARE = 0.4;
 const ALWAYS = { from: new Date(-8.64e15), to: new Date(8.64e15) } as const;
 
 export interface StackOptions {
@@ -39,6 +41,8 @@ export interface StackOptions {
   readonly snowDepthM?: number;
   /** Snow fell within a day; settled, the worse blanket, when absent. */
   readonly snowIsFresh?: boolean;
+  /** Rain has soaked the straw or leaves: they hold two fifths of the warmth that they hold dry. */
+  readonly litterIsWet?: boolean;
   /** Water in jugs where they are among the covers; 20 when absent. [kg m⁻², 0…200] */
   readonly waterKgPerM2?: number;
   /** Water when the run begins: the 10 cm soil and 2 K more. [°C] */
@@ -132,7 +136,9 @@ function builtStack(parts: readonly StackPart[], plan: Plan): CoverStack {
   const topped = snow === undefined && parts[0] ? partSkin(parts[0], frame).topped : undefined;
   const single = parts.map((part, index) => {
     const skin = index === 0 && topped ? topped.below : partSkin(part, frame).night;
-    return placedLayer(skin, part, { outside: parts.slice(0, index), inner: parts[index + 1], frame });
+    const layer = placedLayer(skin, part, { outside: parts.slice(0, index), inner: parts[index + 1], frame });
+    const isSoaked = plan.options.litterIsWet === true && index === 0 && isLitter(part);
+    return isSoaked ? { ...layer, resistanceM2KPerW: WET_LITTER_SHARE * layer.resistanceM2KPerW } : layer;
   });
   const layers = isDoubleTunnelAlone(parts) ? doubleTunnelLayers() : single;
   const outermost = parts[0]?.base;
@@ -145,6 +151,10 @@ function builtStack(parts: readonly StackPart[], plan: Plan): CoverStack {
     ...(snow && { snow: snowOn(snow) }),
     floorFraction: isHighTunnel(outermost) && parts.length > 1 ? BEDS_IN_HIGH_TUNNEL_FRACTION : 1,
   };
+}
+
+function isLitter({ base }: StackPart): boolean {
+  return base !== undefined && COVERS[base].kind === 'litter';
 }
 
 /** Snow on the crop itself. */

@@ -1,4 +1,4 @@
-import type { Crop, SourcedTolerance } from '../crops/crop.ts';
+import type { Crop, Tolerance } from '../crops/crop.ts';
 import type { CropId } from '../crops/crop-names-table.ts';
 
 /** A plant that comes again from below the ground, whatever becomes of its top. */
@@ -110,8 +110,9 @@ export function crownOf(crop: Crop): Crop | undefined {
   if (facts === undefined) return undefined;
   if (crop.organ === 'crown') return crop;
   const { firstMarkC, lt50C, killC } = facts;
-  const tolerance: SourcedTolerance = { firstMarkC, lt50C, killC, sdK: SD_K, sources: ['judgement'] };
-  return { ...crop, organ: 'crown', judgedBy: 'surface', hardens: false, hardened: tolerance, unhardened: tolerance };
+  const tolerance: Tolerance = { firstMarkC, lt50C, killC, sdK: SD_K };
+  const { other: _, ...whole } = crop;
+  return { ...whole, organ: 'crown', judgedBy: 'surface', hardens: false, hardened: tolerance, unhardened: tolerance };
 }
 
 /** Days of the year, north of the equator, from and to which tops have died down: from 10 November to 15 March (judgement). */

@@ -36,6 +36,8 @@ export interface SharedNight {
   readonly start: Date;
   readonly end: Date;
   readonly sunset: Date;
+  /** Where weather that was forecast or seen begins; before it the day is made up. */
+  readonly knownFrom: Date;
   /** When blankets and the like are on. */
   readonly nightCover: TimeWindow;
   readonly prepared: PreparedWeather;
@@ -58,6 +60,8 @@ export interface BedAsLaid {
   readonly opening?: Pick<Vent, 'areaRatio' | 'heightM'>;
   /** Electric heat spread over the soil. [W m⁻², 0…500] */
   readonly heatWPerM2?: number;
+  /** Rain has soaked the straw or leaves on top. */
+  readonly litterIsWet?: boolean;
 }
 
 export interface BedNightInput {
@@ -125,6 +129,7 @@ export function sharedNight(
     start,
     end,
     sunset,
+    knownFrom: new Date(Math.max(start.getTime(), firstMs + (weather.assumedH ?? 0) * HOUR_MS)),
     nightCover: { from: night?.shutBy ?? window.from, to: new Date(uncoverMs) },
     prepared: preparedWeather(site, weather, start, end),
   };
@@ -153,6 +158,7 @@ export function bedNight(
     ...(bed.snowDepthM !== undefined && { snowDepthM: bed.snowDepthM }),
     ...(bed.snowIsFresh !== undefined && { snowIsFresh: bed.snowIsFresh }),
     ...(bed.waterKgPerM2 !== undefined && { waterKgPerM2: bed.waterKgPerM2 }),
+    ...(bed.litterIsWet !== undefined && { litterIsWet: bed.litterIsWet }),
     waterStartC: bed.waterAtDuskC ?? soil.soil10CmC + JUGS_ABOVE_SOIL_K,
     nightCover: shared.nightCover,
   });
@@ -229,7 +235,7 @@ function nightOf(
       cloudFraction: cloudAt(shared.prepared.series, leafLowAt),
       windMPerS: outside.wind10MPerS,
       soilSdK: soil.sdK,
-      sunBeforeNightH: (shared.sunset.getTime() - shared.start.getTime()) / HOUR_MS,
+      sunBeforeNightH: (shared.sunset.getTime() - shared.knownFrom.getTime()) / HOUR_MS,
       forecast,
     }),
     stack,

@@ -60,7 +60,7 @@ const ROUNDING_CHANCE = 1e-6;
  * a low below the first-mark limit, a loss one below the median lethal temperature. Duration is not counted: limits come
  * from ordinary nights and hour-long laboratory freezes.
  *
- * @see tolerance-weights, two-thermometers (judgement)
+ * @see limit-statements, two-thermometers (judgement)
  */
 export function nightVerdict(input: VerdictInput): NightVerdict {
   const { crop, leafLowC, surfaceLowC, sdK, circumstances = {} } = input;

@@ -1,5 +1,6 @@
 import { type AdviceKey, CROWNS, type Crop, cropById, orderProblem } from '../../../rules/index.ts';
 import { degrees, temperature } from '../../ground/units.ts';
+import { doubtsOf } from '../../language/doubts.ts';
 import { nearestCrops } from '../../language/nearest-crops.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Vocabulary } from '../../language/vocabulary.ts';
@@ -9,6 +10,7 @@ import { list, saidBack } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { COLDEST_ASKED_C, WARMEST_ASKED_C } from './asked-night.ts';
+import { bothWaysAnswer } from './both-ways.ts';
 import { compareAnswer } from './compare-covers.ts';
 import { adviceAnswer, cautionAnswer, dayRuleAnswer, declinedAnswer, harvestRuleAnswer } from './guidance.ts';
 import { harvestAnswer } from './harvest.ts';
@@ -125,6 +127,7 @@ function nightAnswer(
   if (night === undefined) return askedBack(understood, context);
   if (understood.intent === 'which-crops' && context.plots === undefined)
     return whichCropsAnswer(understood, crops, context, night);
+  if (doubtsOf(understood).length > 0) return bothWaysAnswer(understood, plots, context, night);
   const [plot] = plots;
   const isCrown = plots.length === 1 && plot !== undefined && CROWNS[plot.crop.id] !== undefined;
   return understood.intent === 'what-cover' && areAlike(plots) && !isCrown && understood.shed === undefined

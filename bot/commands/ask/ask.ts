@@ -16,6 +16,7 @@ import { Conversations } from './conversations.ts';
 import { needsOwnPlace, ownAnswer } from './own-answer.ts';
 import { asksOfDay, ownDayAnswer } from './own-day.ts';
 import { ownPlace } from './own-place.ts';
+import { wordAsked } from './word-asked.ts';
 
 const optionsSchema = z.object({ question: z.string().catch('') });
 const conversations = new Conversations();
@@ -51,6 +52,8 @@ type Asking = Pick<Request | Press, 'memberId' | 'place' | 'locale' | 'now'>;
 async function answerTo(question: string, asking: Asking, services: Services): Promise<Reply> {
   const { memberId, locale, now } = asking;
   const reader = await readerFor(asking, services);
+  const word = wordAsked(question, reader);
+  if (word !== undefined) return word;
   const own = await ownPlace(memberId, services);
   const conversation = `${asking.place.conversationId}/${memberId}`;
   const previous = conversations.previous(conversation, now);
@@ -85,7 +88,10 @@ export function answerText(question: string, asked: AskedText): Answered {
     locale: asked.locale,
     ...(asked.previous && { previous: asked.previous }),
   });
-  return answerUnderstood(understood, reader, asked.now);
+  const word = wordAsked(question, reader);
+  return word === undefined
+    ? answerUnderstood(understood, reader, asked.now)
+    : { understood, judged: [], cautions: [], reply: word };
 }
 
 function answerUnderstood(understood: Understood, reader: Reader, now: Date): Answered {

@@ -2,12 +2,14 @@ import {
   type BedAsLaid,
   type BedNight,
   bedNight,
+  type CoverKey,
   type Crop,
   type CropId,
   commonFrame,
   exposedSite,
-  type HardinessBelief,
+  type HardeningThere,
   hardinessLearned,
+  type LearnedHardiness,
   type NightSite,
   OPEN_GREENS,
   type OrdinaryNight,
@@ -31,6 +33,8 @@ export interface AskedNight {
   readonly words?: string;
   /** How crops came through earlier nights there and in the club's gardens; absent where no own bed is meant. */
   readonly outcomes?: ReadonlyMap<CropId, readonly SeenOutcome[]>;
+  /** How hard the weather behind has made plants under covers there; absent where no place is known. */
+  readonly hardeningUnder?: (covers: readonly CoverKey[], night: BedNight) => HardeningThere;
   under(bed: BedAsLaid): BedNight | UnsoundOrder;
   /** The same night on open ground, where the question puts the bed beside a wall or a tree. */
   inTheOpen?(): AskedNight;
@@ -41,7 +45,7 @@ export function hardinessThere(
   { outcomes }: Pick<AskedNight, 'outcomes'>,
   crop: Crop,
   hardeningIndex: number,
-): HardinessBelief | undefined {
+): LearnedHardiness | undefined {
   return hardinessLearned(crop, hardeningIndex, outcomes?.get(crop.id) ?? []);
 }
 
@@ -65,7 +69,7 @@ export function statedNight(lowC: number, said: SaidOfNight, now: Date, site?: P
     under: eachOnce((bed) => {
       // No answer tells of the thaw.
       shared ??= sharedNight(night.site, night.weather, night.window, 0);
-      return bedNight({ ...night, bed: { ...laid, ...bed } }, shared);
+      return bedNight({ ...night, soil: night.soilUnder(bed.covers), bed: { ...laid, ...bed } }, shared);
     }),
   };
 }

@@ -2,6 +2,7 @@ import { CROWNS, type CrownFacts, crownOf } from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
+import { kindsLines } from '../../text/kinds-words.ts';
 import { layingWords } from '../../text/night-words.ts';
 import { capitalised } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
@@ -30,7 +31,7 @@ export function crownAnswer(
   if (!('verdict' in plant) || !('verdict' in top)) return undefined;
   const topLine = crop.organ === 'crown' ? leavesLine(facts) : topWords(facts, top, reader);
   const sections: Section[] = [
-    { lines: [topLine, facts.care, ...coverLine(plant, night, reader)] },
+    { lines: [topLine, facts.care, ...coverLine(plant, night, understood, reader), ...kindsLines(crop, reader)] },
     { lines: [organLowLine(below, plant.verdict, plant.night.spread.sdK, reader), oddsLine(plant.verdict.odds)] },
     {
       lines: [
@@ -76,8 +77,8 @@ function topWords({ tops, diesDown }: CrownFacts, { verdict }: Judged, reader: R
 }
 
 /** The cover that brings the plant through; mulch comes first. */
-function coverLine(plant: Judged, night: AskedNight, reader: Reader): string[] {
-  const step = stepOf(plant, night);
+function coverLine(plant: Judged, night: AskedNight, { shed }: Understood, reader: Reader): string[] {
+  const step = stepOf(plant, night, shed);
   if (step.kind !== 'add' || !step.holds) return [];
   return [
     `To make it hold: ${layingWords(step.keys, step.added, reader)} (low about ${temperature(step.after.worst.organLowC, reader.units)}).`,

@@ -1,4 +1,5 @@
 import {
+  type AssumedHardening,
   assumedHardening,
   type BedNight,
   type CoverKey,
@@ -18,16 +19,22 @@ export interface Judged {
   readonly bedName?: string;
   readonly night: BedNight;
   readonly verdict: NightVerdict;
+  /** What it was judged at. [0…1] */
+  readonly hardeningIndex: number;
   /** The verdict if the plants have grown warm, where that was not said and would change the word. */
   readonly grownWarm?: NightVerdict;
+  /** The verdict if the plants are fully hardened, where they were taken to be softer and that would change the word. */
+  readonly fullyHardened?: NightVerdict;
   /** The verdict for leaves that press against a thin cover lying on them, where that would change the word. */
   readonly pressed?: NightVerdict;
-  readonly hardening: 'said' | 'assumed' | 'no-matter' | 'followed';
+  readonly hardening: AssumedHardening['basis'];
 }
 
 export interface PlantState {
   readonly hardened: boolean | undefined;
   readonly stage: Stage | undefined;
+  /** Followed from the temperatures in the bed; what was said comes before it. [0…1] */
+  readonly followedIndex?: number;
 }
 
 const WINDY_M_PER_S = 5;
@@ -48,11 +55,16 @@ export function judgedNight(
   crop: Crop,
   covers: readonly CoverKey[],
   night: BedNight,
-  asked: Pick<AskedNight, 'windMPerS' | 'outcomes'>,
+  asked: Pick<AskedNight, 'windMPerS' | 'outcomes' | 'hardeningUnder'>,
   state: PlantState,
 ): Judged {
   const said = saidHardening(state);
-  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, said === undefined ? {} : { said });
+  const { followedIndex } = state;
+  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, {
+    ...(said !== undefined && { said }),
+    ...(followedIndex !== undefined && { followedIndex }),
+    ...(asked.hardeningUnder && { there: asked.hardeningUnder(covers, night) }),
+  });
   const at = (index: number, leafTouchesCover = false) => {
     const learned = hardinessThere(asked, crop, index);
     return nightVerdict({
@@ -78,8 +90,12 @@ export function judgedNight(
     covers,
     night,
     verdict,
+    hardeningIndex,
     hardening: basis,
-    ...(otherwise !== undefined && otherwise.verdict !== verdict.verdict && { grownWarm: otherwise }),
+    ...(otherwise !== undefined &&
+      otherwise.verdict !== verdict.verdict && {
+        [otherwiseIndex === 0 ? 'grownWarm' : 'fullyHardened']: otherwise,
+      }),
     ...(pressed !== undefined && pressed.verdict !== verdict.verdict && { pressed }),
   };
 }

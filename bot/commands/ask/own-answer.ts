@@ -1,11 +1,16 @@
 import { cropVocabulary } from '../../language/crop-vocabulary.ts';
 import type { Understood } from '../../language/understood.ts';
+import type { GardenBed } from '../../outlook/garden.ts';
 import type { Bed } from '../../store/port/beds.ts';
 import type { Reply } from '../../talk/reply.ts';
-import type { Reader } from '../../text/reader.ts';
+import { capitalised } from '../../text/phrases.ts';
+import { cropWord, type Reader } from '../../text/reader.ts';
+import { underWords } from '../../text/verdict-words.ts';
 import { storeOf } from '../kept-for.ts';
 import type { Services } from '../services.ts';
+import { forecastsOf } from '../site/site-weather.ts';
 import { ownNightsReply } from '../tonight/own-nights.ts';
+import { ownWeekReply } from '../tonight/own-week.ts';
 import { answerQuestion } from './answer-question.ts';
 import { withCautions } from './answered.ts';
 import { type AskedNight, saidLaid, statedNight } from './asked-night.ts';
@@ -49,11 +54,12 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
   const plots = ownPlots(understood, own.beds);
   if (lowC !== undefined) return { ...replyOn(question, plots, statedNight(lowC, understood, now)), private: true };
   if (intent === 'how-cold') return { ...replyOn(question, plots, undefined), private: true };
+  if (when === 'week') return ownWeek(question, plots, services);
   const beds = bedsOfOutlook(understood, own.beds, plots);
   if (beds !== undefined) {
     const only = new Set(beds.map(({ id }) => id));
     const wish = { sites: [own.site], night: nightName(when), reader, now, only };
-    return ownNightsReply(wish, storeOf(services), services.forecasts);
+    return ownNightsReply(wish, storeOf(services), forecastsOf(services));
   }
   const bed = own.beds.find(({ name }) => plots.some(({ bedName }) => bedName === name));
   const taught = bed && (await taughtBed(own, bed, storeOf(services), now));
@@ -64,6 +70,42 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
   const reply = replyOn(question, plots, night);
   const [verdict, ...rest] = reply.sections;
   return { ...reply, sections: [...(verdict ? [verdict] : []), section, ...rest], credits, private: true };
+}
+
+/** All nights that the forecast reaches, for the beds meant; crops that grow in none are judged as they were said to lie. */
+function ownWeek(
+  { understood, own, reader, now }: OwnQuestion,
+  plots: readonly Plot[],
+  services: Services,
+): Promise<Reply> {
+  const { site, beds } = own;
+  const meant = bedsOfOutlook(understood, beds, plots) ?? (plots.length === 0 ? beds : undefined);
+  const wish = { sites: [site], reader, now };
+  const which =
+    meant === undefined
+      ? { said: plots.map((plot) => bedAsSaid(plot, reader)) }
+      : { only: new Set(meant.map(({ id }) => id)) };
+  return ownWeekReply({ ...wish, ...which }, storeOf(services), forecastsOf(services));
+}
+
+function hardeningSaid({ hardened, followedIndex }: Plot['state']) {
+  const hardeningIndex = hardened === undefined ? followedIndex : Number(hardened);
+  return hardeningIndex === undefined ? {} : { hardeningIndex };
+}
+
+function bedAsSaid({ crop, covers, state, bedName }: Plot, reader: Reader): GardenBed {
+  const crops = capitalised(cropWord(crop, reader));
+  return {
+    name: `${bedName === undefined ? crops : `${bedName}, ${crops}`} ${underWords(covers, reader)}`,
+    covers,
+    plantings: [
+      {
+        cropId: crop.id,
+        stage: state.stage === 'seedling' ? 'just-set-out' : 'grown',
+        ...hardeningSaid(state),
+      },
+    ],
+  };
 }
 
 /** Several beds, or whole beds, are shown as a night of the garden is: each by what to do, the most urgent first. */

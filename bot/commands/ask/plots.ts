@@ -17,10 +17,9 @@ export interface Plot {
 
 /** The crops named, under each of the stacks named. */
 export function plotsAsked(understood: Understood, crops: readonly Crop[]): readonly Plot[] {
-  const { options, covers = [], hardened, stage } = understood;
-  return (options ?? [covers]).flatMap((keys) =>
-    crops.map((crop) => ({ crop, covers: keys, state: { hardened, stage } })),
-  );
+  const { options, covers = [], coversOtherwise, hardened, stage } = understood;
+  const stacks = options ?? (coversOtherwise === undefined ? [covers] : [covers, coversOtherwise]);
+  return stacks.flatMap((keys) => crops.map((crop) => ({ crop, covers: keys, state: { hardened, stage } })));
 }
 
 /** What the night comes to for each; or why covers cannot lie as they were said to. */
@@ -81,7 +80,9 @@ function grownIn(bed: Bed, planting: Planting, understood: Understood): readonly
   const crop = cropById(planting.crop);
   if (crop === undefined) return [];
   const stage = understood.stage ?? (planting.stage === 'just-set-out' ? 'seedling' : undefined);
-  const state = { hardened: understood.hardened ?? planting.hardened, stage };
+  const hardened = understood.hardened ?? planting.hardened;
+  const followedIndex = planting.hardening?.fraction;
+  const state = { hardened, stage, ...(followedIndex !== undefined && { followedIndex }) };
   return plotsAsked(understood, [crop]).flatMap((plot) => inBed(bed, { ...plot, state }, understood));
 }
 

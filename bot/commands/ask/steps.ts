@@ -1,11 +1,10 @@
 import { bedVerdict, type CoverKey, type Step, stepFor } from '../../../rules/index.ts';
 import { type AskedNight, hardinessThere } from './asked-night.ts';
-import { isGrownCold } from './assumed.ts';
 import type { Judged } from './judged.ts';
 
 /** The least that helps a crop as it lies on the asked night. */
 export function stepOf(one: Judged, night: AskedNight, shed: readonly CoverKey[] = []): Step {
-  const hardeningIndex = isGrownCold(one) ? 1 : 0;
+  const { hardeningIndex } = one;
   const learned = hardinessThere(night, one.crop, hardeningIndex);
   const verdictUnder = (keys: readonly CoverKey[]) => {
     const bed = night.under({ covers: keys });

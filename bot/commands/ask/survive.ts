@@ -10,13 +10,15 @@ import {
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
+import { kindsLines } from '../../text/kinds-words.ts';
+import { othersLine } from '../../text/learned-words.ts';
 import { layingWords } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
-import type { AskedNight } from './asked-night.ts';
+import { type AskedNight, hardinessThere } from './asked-night.ts';
 import { assumedLines, stateWords } from './assumed.ts';
 import { measureLines } from './before-night.ts';
 import { remedyLines } from './crop-remedies.ts';
@@ -101,6 +103,8 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
         ...(more === undefined ? [] : [more]),
         ...snowLines(one, understood, night, reader),
         ...assumedLines([one], understood, night, reader),
+        ...kindsLines(crop, reader),
+        ...othersLines([one], night, reader),
       ],
     },
   ];
@@ -120,7 +124,14 @@ function manyInShort(all: readonly Judged[], { understood, context, night }: Tel
         : marginLine(one, understood, night, reader);
     return [row, ...remedyLines(one), ...crownLine(one), ...(more === undefined ? [] : [more])];
   });
-  return [{ lines: rows }, { lines: assumedLines(all, understood, night, reader) }];
+  const assumed = assumedLines(all, understood, night, reader);
+  return [{ lines: rows }, { lines: [...assumed, ...othersLines(all, night, reader)] }];
+}
+
+/** What others of the club saw, where it moved a verdict. */
+function othersLines(all: readonly Judged[], night: AskedNight, reader: Reader): string[] {
+  const lines = all.map((one) => othersLine(one.crop, hardinessThere(night, one.crop, one.hardeningIndex), reader));
+  return [...new Set(lines)].filter((line) => line !== undefined);
 }
 
 /** "Asparagus: only the spears." */
@@ -133,7 +144,7 @@ function crownLine({ crop, verdict }: Judged): string[] {
 }
 
 /** The cheapest cover that makes it hold or, where it holds, that gives more margin. */
-function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
+export function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
   // Nothing can be laid over a night that is past.
   if (understood.when === 'last-night') return undefined;
   const step = stepOf(one, night, understood.shed);
@@ -154,7 +165,7 @@ function anchorWords(added: readonly CoverKey[], { sky }: Understood): string {
   return blowsOff ? ' Weigh its edges down all round: this wind takes it off.' : '';
 }
 
-function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
+export function cautionsOf(all: readonly Judged[], understood: Understood): readonly CautionKey[] {
   const gust = understood.sky?.gustMPerS ?? gustOf(understood.sky?.windMPerS);
   return cautionsFor({
     covers: all.flatMap(({ covers }) => covers),

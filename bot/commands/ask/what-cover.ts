@@ -52,11 +52,9 @@ export function whatCoverAnswer(
       },
     };
   }
-  const hardeningIndex = state.hardened === false || state.stage === 'seedling' ? 0 : 1;
-  const plantings = crops.map((crop) => {
-    const index = crop.hardens ? hardeningIndex : 0;
-    const learned = hardinessThere(night, crop, index);
-    return { crop, hardeningIndex: index, ...(learned && { learned }) };
+  const plantings = asItIs.map(({ crop, hardeningIndex }) => {
+    const learned = hardinessThere(night, crop, hardeningIndex);
+    return { crop, hardeningIndex, ...(learned && { learned }) };
   });
   const verdictOf = (keys: readonly CoverKey[]) => {
     const bed = night.under({ covers: keys });

@@ -16,8 +16,6 @@ import type { Reader } from '../../text/reader.ts';
 import { coveredButton } from './covered.ts';
 import { curveButtons, nightPicture } from './curve-button.ts';
 
-const NO_SERVICE = 'I cannot look up a forecast: who runs me has to set FORECAST_CONTACT first.';
-
 export interface OwnNightsWish {
   readonly sites: readonly Site[];
   /** Ids of the beds asked about; all where absent. */
@@ -40,12 +38,7 @@ export interface SiteNight {
 }
 
 /** A night at a member's own sites, and what to do about it. One site without a forecast does not silence the others. */
-export async function ownNightsReply(
-  wish: OwnNightsWish,
-  store: Store,
-  forecasts: ForecastDesk | undefined,
-): Promise<Reply> {
-  if (forecasts === undefined) throw new PlainProblem(NO_SERVICE);
+export async function ownNightsReply(wish: OwnNightsWish, store: Store, forecasts: ForecastDesk): Promise<Reply> {
   const asked = wish.sites.map((site) => siteNight(site, wish, store, forecasts));
   const [only, ...others] = await Promise.allSettled(asked);
   if (only !== undefined && others.length === 0) return oneSite(settledValue(only), wish.reader);

@@ -3,7 +3,7 @@ import { matchesIn, type SpanText } from './span-text.ts';
 const OWNED =
   / (?:i have|ive got|i got|weve got|we have|i also have|have|got) (?:\S+ ){1,14}?(?:in the (?:shed|garage|barn|house|attic)|on hand|to hand|at hand|to spare|spare)(?= )/g;
 const ALL_THERE_IS =
-  / (?:what (?:do )?i have|what have i got|what ive got|only thing i have(?: is)?|all i have(?: is)?|i only have|ive only got|nothing but)(?= ).*/g;
+  / (?:what (?:do )?i have|what have i got|what ive got|only thing i have(?: is)?|all i have(?: is)?)(?= ).*/g;
 
 export interface AtHandRead {
   /** Spans of what lies in the shed, not on the bed. */

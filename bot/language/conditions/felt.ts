@@ -25,7 +25,7 @@ const PATTERNS = Object.entries(NAMES).map(([name, words]) => ({
 }));
 
 /** "two broken panes", "20 by 40 ft". */
-const COUNTS = / \d+ (?:broken|cracked|missing|torn|old|by|hours?|more|other|big|small)(?= )/g;
+const COUNTS = / \d+ (?:broken|cracked|missing|torn|old|more|other|big|small)(?= )| \d+ by(?= \d)/g;
 
 /** Figures of wind chill, dew point and soil: never the low. */
 export function readFelt(read: SpanText): FeltRead {

@@ -144,6 +144,7 @@ function rowOf(prediction: Prediction): PredictionRow {
     leaf_spread_k: prediction.leafSpreadK,
     verdict: prediction.verdict,
     covers: JSON.stringify(prediction.covers),
+    step: prediction.step ?? null,
   };
 }
 
@@ -169,5 +170,6 @@ function predictionFrom(row: PredictionRow): Prediction {
     leafSpreadK: row.leaf_spread_k,
     verdict: row.verdict,
     covers: textList(row.covers),
+    ...(row.step !== null && { step: row.step }),
   };
 }

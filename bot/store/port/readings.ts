@@ -52,6 +52,8 @@ export interface Prediction {
   /** The worst among the bed's crops. */
   readonly verdict: string;
   readonly covers: readonly string[];
+  /** What to do about the bed, as a key; absent where an earlier version kept it. */
+  readonly step?: string;
 }
 
 /** Lows from forecast and physics alone, with their standard deviations. */
@@ -96,9 +98,10 @@ export interface Outcome {
   readonly hardeningFraction: number;
 }
 
-/** `own`: in one of the member's own beds. */
+/** Seen in the member's own beds, or by somebody who shares a channel with the member. */
 export interface OutcomeAround extends Outcome {
-  readonly own: boolean;
+  /** Which of the others, by a number that means nothing outside this answer; undefined in one's own beds. */
+  readonly other: number | undefined;
 }
 
 export interface Outcomes {

@@ -59,6 +59,7 @@ describe('ask', () => {
       when: null,
       hardened: null,
       unknownCrops: [],
+      inDoubt: [],
     });
     expect(lines[0]?.answers).toMatchObject([{ crop: 'spinach', covers: ['blanket'], verdict: 'holds' }]);
     expect(lines[3]?.answers).toEqual([]);

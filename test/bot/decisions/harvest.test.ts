@@ -19,7 +19,7 @@ describe('before a freeze it says what to pick, after it what to do (common prac
       month: 10,
       says: [/pick pumpkin and winter squash/],
     },
-    { ask: 'harvest kale before 20F?', says: [/leave it/, /sweeten/], verdict: ['holds'] },
+    { ask: 'harvest kale before 26F?', says: [/leave it/, /sweeten/], verdict: ['holds'] },
     {
       ask: 'Should I pull parsnips and sprouts before the -6 tonight?',
       locale: 'en-GB',

@@ -1,0 +1,132 @@
+/**
+ * How people say that a cover is not there. Each pattern is held against the words beside a cover (see `Surroundings`):
+ * `before` patterns end where the cover begins, `after` patterns begin where it ends. Bounded repeats only. Common usage.
+ */
+
+/** What becomes of plants: a denial of it says nothing of the cover. */
+const FATE =
+  'survive|survives|live|lives|make|makes|die|dies|hold|holds|take|takes|last|handle|handles|grow|grows|think|know|care|believe|like|see|worry|mind|freeze|expect|cope|manage|enough|ok|okay|fine|safe|thrive|lose|hurt|kill|help|helps|mean|matter|work|works|sure|hardened|warm|bad|great|good|much|remember|harm|save|stand|protect|keep|cut';
+
+const NOT =
+  'not|dont|doesnt|didnt|havent|hasnt|hadnt|isnt|arent|wasnt|werent|aint|wont|cant|cannot|couldnt|wouldnt|never';
+
+const PERSON =
+  'neighbou?rs?|friends?|brother|sister|mother|mom|mum|dad|father|uncle|aunt|cousin|buddy|mate|boss|gardener next door|next door|guy|lady|people|everyone|everybody|someone|somebody|others|folks|they|he|she|club|school|grandma|grandpa|parents|in laws';
+
+const PUT =
+  'have|has|had|having|own|owning|put|puts|putting|get|gets|got|getting|use|used|using|lay|laid|add|added|throw|threw|throwing|thrown|find|found|afford|pull|pulled|close|closed|shut|place|placed|set|install|build|built|make it to|bring|brought|buy|bought|need|want|want to|cover (it|them) with|cover|covered|in|under|inside|within|beneath|with|even';
+
+/** No doubt: what is named right behind is not there. */
+export const ABSENT_BEFORE: readonly RegExp[] = [
+  // "no blanket", "out of the cold frame", "forgot the fleece"
+  /(^| )(no|without|wo|sans|zero|nil|neither|nor|lacking|lacks?|lost|forgot|forgotten|forget|missing|skipped|skip|sold|stole|borrowed my|lent|donated|minus)( (on|the|my|any|even|a|about|out))?$/,
+  /(?<!made|make|built|build|built it|made it|best)( |^)(out of|out from under|out from|away from|out the)$/,
+  // "didn't put the blanket on", "not in the cold frame", "never got round to the fleece"
+  new RegExp(
+    `(^| )(${NOT}|nobody|no one|forgot to|forgotten to|neglected to|failed to|unable to|no time to|no chance to|too (late|tired|lazy|windy|dark|cold) to|without)( (?!(?:${FATE})( |$))\\w+){0,2} (${PUT})( on| up| out| over| back| any| a| the| round to| around to)*$`,
+  ),
+  // "took off the blanket", "left the blanket off" is `after`
+  /(^| )(took|taken|take|taking|pulled|pull|ripped|tore|blew|blown|lifted|whipped|stripped|knocked|pushed|dragged|threw|left)( \w+)? (off|away|out|aside)$/,
+  /(^| )(removed|removing|uncovered|stripped|unwrapped|rolled up|rolled back|folded up|folded away|packed away|put away|opened|unzipped)( up| the| my)*$/,
+  // "my neighbour has a cold frame"
+  new RegExp(
+    `(^| )(${PERSON})s?( \\w+)? (has|have|had|owns?|got|uses?|used|using|swears? by|runs?|built|bought|with|grows? in|keeps? (hers|his|theirs|them|it) in|puts?|recommends?|suggests?)$`,
+  ),
+  // "I wish I had a cold frame", "should have put", "was going to use", "ordered a"
+  /(^| )(wish|wished|wishing|if only)( (i|we|it|they|she|he|had|have|owned|was|were|could|to|would|got|put|used|for|under|in|my|CROP|there|afford))*$/,
+  /(^| )(should have|shouldve|should of|could have|couldve|would have|wouldve|ought to have|meant to|intended to|planned to|wanted to|was going to|were going to|was gonna|was about to|was supposed to|were supposed to|nearly|almost)( \w+){0,4}$/,
+  /(^| )(ordered|ordering|on order|waiting for|waiting on|awaiting|saving for|saving up for|shopping for|looking for|dreaming of|dream of|thinking of (getting|buying)|thinking about (getting|buying)|hoping to get|hoping for|(going|need|want|have|plan|planning) to (buy|get|order|build|make)|buying|building|no money for|cant afford)$/,
+  // "used to be under", "moved from", "until yesterday in"
+  /(^| )used to (be|have|live|sit|grow|use|keep)( \w+){0,3}$/,
+  /(^| )(moved|came|come|brought|taken|took|transplanted|evicted|fresh|straight|back|planted out|set out|dug)( \w+){0,3} (from|from under|out)$/,
+];
+
+/** No doubt: what was named just before is not there. */
+export const ABSENT_AFTER: readonly RegExp[] = [
+  // "blew off", "has fallen down", "got ripped away"
+  /^((i|the|on|has|have|had|was|were|is|are|got|gets|just|all|then|already|been|wind|half|completely|totally|must|over|it|them|\w+ly) ){0,5}(blew|blown|flew|flown|fell|fallen|slid|slipped|came|come|ripped|torn|tore|stripped|knocked|pulled|taken|took|lifted|swept|carried|dragged|whipped|thrown|threw|tossed|rolled|left)( (all|right|clean|straight|half|back|it|the|this|last))? (off|away|apart|down|loose|aside|up|open|out|over the fence|next door)( |$)/,
+  /^((on|the|is|was|are|were|has|have|had|been|got|just|now|all|my|still|already|lid|door|doors|ends|sides|top|it|wide|left|being|kept|sitting) ){0,4}(off|open|wide open|gone|missing|stolen|lost|ajar|propped|vented|unzipped|collapsed|smashed|crushed|destroyed|wrecked|trashed|flattened|shattered|melted|ruined|unused|absent|elsewhere|borrowed|rolled up|rolled back|folded up|packed away|put away|away)( |$)/,
+  // "is still in the shed", "in the wash"
+  /^((on|is|was|are|were|still|sitting|stored|packed|folded|back|up|away|stuck|left|all|just|currently|hanging|lying|drying|down) ){0,4}(in|inside|at|on|under|out in) ((the|my|our|a|his|her|its) )?(wash|laundry|dryer|garage|shed|house|barn|attic|basement|cellar|car|truck|trash|bin|rubbish|skip|store|shop|mail|post|closet|loft|cupboard|porch|shelf|line|clothesline|washing line|box|bag|packet|package|cottage|office|floor|couch|sofa|dog|other|wrong|neighbou?rs|next)( |$)/,
+  // "isn't on", "not closed yet", "never arrived"
+  new RegExp(
+    `^((on|is|was|are|were|has|have|had|it|they|i|we|just|still|but|and|that) ){0,3}(${NOT})( (?!(?:${FATE}|off|open|blown|gone|removed)( |$))\\w+){0,3} (on|over|down|there|closed|shut|used|up|out|arrived|come|came|here|yet|put|laid|pulled|covering|back|it|them|available|around|installed|built|finished|with|own|have|have yet)( |$)`,
+  ),
+  /^((on|is|was|are|were) ){0,2}(on order|in the mail|arriving|arrives|comes (on |next |in )|coming (on |next |in )|not yet|for (next|the other|another))/,
+];
+
+/** "blanket: no", "fleece? none", "cold frame = not". */
+export const ABSENT_BEHIND =
+  /^(on )?([:=?-] ){1,2}(no|nope|nah|none|not|nada|nil|never|n|x|0|off|negative|NUM off)( |$)|^(on )?(no|nope|nah|none|nada|nil|never)( [,.;!?]|$)/;
+
+/** Said later of "it": "had a blanket on but it blew off", "then the wind took it", "but I forgot". */
+export const ABSENT_LATER: readonly RegExp[] = [
+  /(^| )(it|they|that|those|both|which|theyve|its|thing|one)( (has|have|just|all|then|got|had|was|were|must|is|are|long|since)){0,3} (blew|blown|flew|flown|fell|fallen|slid|slipped|came|ripped|torn|tore|stolen|collapsed|gone|missing|off)( (off|away|apart|loose|down|over))?( |$)/,
+  /(^| )(took|taken|pulled|ripped|tore|stripped|lifted|blew|removed|carried|whipped|knocked|stole|borrowed|grabbed|lost|forgot|sold)( (it|them|that|both|everything|those))( |$)/,
+  /(^| )(but|then|and|,) (i |we |ive |have |just |completely |totally |clean )*(forgot|forgotten|didnt|havent|hadnt|couldnt|never did|never got|ran out)( |$)/,
+];
+
+/** "Lettuce in a cold frame, the lid's open": a part of it says so, in a clause of its own. */
+export const PART_OPEN =
+  /(^| )(lids?|doors?|sash|top|vents?|flaps?|sides?|ends?|glass|lights?|roof|panels?|panes?|plastic|cover|it)( (is|are|was|were|has|been|left|got|still|wide|all|being|both|just|had|blew|came|fell)){0,4} (open|off|up|gone|missing|broken|smashed|away|ajar|rolled up)( |$)|(^| )(open|no|without|missing|forgot to close|forgot to shut|left open)( (the|a|any|its|my))? (lids?|doors?|sash|top|roof|glass|lights?|ends?|sides?)( |$)/;
+
+/** Said anywhere of no cover in particular: enough to doubt those that are named. */
+export const DOUBTFUL_ANYWHERE =
+  /(^| )((blew|blown|flew|flown|fell|slid|slipped|ripped|came|come|took|taken|pulled|tore)( (it|them|everything|that|all))? (off|away|apart|loose)|forgot|forgotten|stolen|wish|if only|used to|no longer|any ?more|didnt (put|cover|get|close|shut|have)|havent (put|covered|got|closed|had)|hasnt (been|got)|wasnt (on|covered|closed)|not covered|was (going|gonna|supposed|meant)|meant to|in the (shed|garage|wash|mail)|too late to|ran out)( |$)/;
+
+/** May or may not be on: these leave it open, wherever they stand in the clause of the cover. */
+export const DOUBTFUL: readonly RegExp[] = [
+  new RegExp(
+    `(^| )(${NOT}|no|without|none|neither|nor|nothing|nobody|hardly|barely|instead of|rather than|forgot|forget|forgotten|lost|missing|gone|stolen)( |$)`,
+  ),
+  /(^| )(blew|blown|blow|blows|flew|flown|fell|fallen|falls|slid|slides|slipped|slips|slipping|ripped|rips|torn|tore|tear|tears|shredded|holes?|holey|gaps?|split|punctured|chewed|snapped|burst|in (pieces|tatters|shreds)|would be (nice|good|great|lovely)|split|punctured|chewed|snapped|burst|in (pieces|tatters|shreds)|collapsed|collapses|removed|removing|removes|broke|broken|cracked|open|opened|opens|ajar|propped|vented|unzipped|loose|unpegged|half off|off|away)( |$)/,
+  /(^| )(yesterday|earlier|used to|until|till|formerly|previously|ago|last (week|month|year|winter|fall|autumn|spring|season|time)|once|before|normally|usually|typically|always|sometimes)( |$)/,
+  /(^| )(might|maybe|perhaps|probably|possibly|hopefully|hope|hoping|supposed|meant|plan|plans|planning|planned|intend|intending|ordered|order|buy|buying|bought|considering|thinking|unsure|whether|unless|wish|want|wanted|should be|should have|almost|nearly|half|partly|partially|tried|try|trying|arrives?|arriving|later|gonna put|going to put|going to throw|going to (get|use|add|cover|lay|pull)|ready to go|on hand|handy|spare|in reserve|available|i think|i guess|i believe|i assume|if it (stays|holds)|stays on|holds up)( |$)/,
+  /(^| )if (the |my |our |a )*COVER( |$)/,
+  /(^| )struckout( |$)/,
+  new RegExp(`(^| )(${PERSON})(s)?( |$)(?!(CROP|put|covered|threw|laid|tucked|pulled))`),
+];
+
+/** "was under a blanket", "had fleece on": said of a night that is not the one asked about. */
+export const PAST_BEFORE =
+  /(^| )(was|were|had|been|having|raised|started|germinated|spent|kept|lived|came|come|moved|from)( \w+){0,3}$/;
+export const PAST_AFTER = /^(was|were|had been)( |$)/;
+
+/** A denial that is spent on something else before it reaches the cover: "won't survive under", "not sure about". */
+export const SPENT_DENIAL = new RegExp(
+  `(^| )((?:${NOT}|no|hardly|barely|or not|if not|why not|no idea|no (?:problem|worries|clue|frost|rain|sun|snow|light|other|more|question|doubt|way))(?: (?!COVER)\\w+){0,2} (?:${FATE})|or not|if not|why not|no (?:problem|worries|frost|rain|sun|heat|heater|heating|other|question|doubt|way|longer than))(?= |$)`,
+  'g',
+);
+
+/** The plants are out now: what they were raised or kept in is behind them. */
+export const OUT_NOW = /(^| )(now|since|outside now|are out|is out|out now|currently)( |$)/;
+
+/** "if I throw a sheet over": what the asker supposes is what is asked about. */
+export const HYPOTHETICAL_BEFORE =
+  /(^| )(if|what if|when|once|could|can|should|would|suppose|say|and|will it help to) (i|we|it|they|theyre|its|CROP)( (just|also|only|do|then|even|double|are|is))* (put|throw|lay|add|use|cover|pull|have|had|get|got|give|wrap|drape|toss|leave|in|under|with|stick|place|tuck|set|keep|double|up|STATE)( \w+){0,3}$/;
+
+/** … unless it is its absence that is supposed: "if I leave the frame open". */
+export const OFF_AFTER_ALL = /(^| )(off|open|away|not|dont|havent|removed)( |$)/;
+
+/** "should I take the fleece off?", "can I leave the frame open?": a deed that is asked about. */
+export const ASKED_DEED = /(^| )(should|shall|can|could|may|do|when|must|time to) (i|we)?( |$)/;
+
+/** It is not said to have happened. */
+export const IF_OR_MAYBE =
+  /(^| )(if|might|may|could|in case|unless|would|will|worried|afraid|scared|not|didnt|hasnt|havent|never|maybe|probably|think|unsure|whether)( |$)/;
+
+/** "no blanket or fleece": what is true of the first is true of the second. */
+export const LISTED_BEFORE = /COVER( on)?( ,)? (or|nor|\/)( (a|the|any|my|even|nor))*$/;
+
+/** "the blanket and the fleece both came off": what follows the list is said of each. */
+export const LISTED_BEHIND = /^(and|plus|or|nor) ((the|a|my|both) )?COVER( both)? ?/;
+
+/** "uncovered in the greenhouse", "nothing but a sheet": a bare word that speaks of what lies inside or besides. */
+export const OVER_BARE_BEFORE = /(^| )(in|inside|under|within|into|but|except|besides|than|only|just)$/;
+
+/** "should I put a blanket on it?": with it and without it is what is asked. */
+export const PROPOSED_BEFORE =
+  /(^| )(should|shall|must|ought|better|do|need|have|worth) (i|we|it|they|to)( (need|have|really|just|bother|be|to|putting|adding))* ?(put|throw|lay|add|use|cover|pull|get|give|wrap|drape|toss|need|with|it|them|CROP)?( (with|on|to|it|them|CROP|over|the))*$/;
+
+export const LIES_UNDER = /(^| )(in|inside|under|beneath|within|with)$/;
+export const FATE_BEHIND = /^((is|are|be|get|gets|will be|was|were) )?(lost|gone|ruined|destroyed|dead|toast)( |$)/;
