@@ -167,8 +167,8 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'bucket',
     phrases:
-      'bucket, upturned bucket, upside down bucket, five gallon bucket, pail, plant pot, upturned pot, flower pot, upturned flower pot, nursery pot, ' +
-      'terracotta pot, clay pot, tote, storage tote, plastic tote, storage bin, plastic bin, plastic tub, storage tub, tub, bin, upside down bin, trash can, garbage can, dustbin, wash tub',
+      'bucket, upturned bucket, upside down bucket, five gallon bucket, 5 gallon bucket, pail, upturned pot, upturned flower pot, upside down pot, inverted pot, upturned plant pot, upside down flower pot, ' +
+      'tote, storage tote, plastic tote, storage bin, plastic bin, plastic tub, storage tub, upside down bin, trash can, garbage can, dustbin, wash tub',
   },
   {
     key: 'cloche',
@@ -180,7 +180,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'cardboard',
     phrases:
-      'cardboard, cardboard box, cardboard carton, box over, paper box, upturned box, big box, appliance box, wooden crate, wooden box',
+      'cardboard, cardboard box, cardboard carton, upturned box, big box, appliance box, wooden crate, wooden box',
   },
   {
     key: 'water-wall',
@@ -213,7 +213,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'cold-frame',
     phrases:
-      'storm window, storm windows, old window, old windows, old storm window, window sash, sash window, shower door, old shower door, sliding glass door, sliding door, patio door, old glass door, window pane, windows on top, window on top',
+      'storm window, storm windows, old storm window, old storm windows, window on top, windows on top, glass door on top, window sash',
   },
   {
     key: 'low-tunnel',
@@ -231,7 +231,10 @@ export const COVER_WORDS: readonly CoverWords[] = [
       'jugs, water jugs, jugs of water, milk jugs, gallon jugs, bottles of water, water bottles, water barrels, barrels of water, ' +
       'buckets of water, water jug, jug of water, water filled jugs, jugs filled with water, water containers, milk jugs of water, ' +
       'milk jugs full of water, jugs full of water, gallon jugs of water, drums of water, ' +
-      'warm water bottles, hot water bottle, hot water bottles, jugs of hot water, jugs of warm water, hot water jugs, warm water jugs, buckets of hot water, buckets of warm water, bottles of hot water, bottles of warm water, jugs filled with hot water, jugs filled with warm water, jugs with hot water, black jugs, bottles filled with water',
+      'jugs of hot water, hot water jugs, hot water bottle, hot water bottles, bottles of hot water, buckets of hot water, buckets of warm water, jugs of warm water, warm water jugs, ' +
+      'bottles of warm water, jugs filled with hot water, jugs filled with warm water, jugs with hot water, gallon barrel, ' +
+      'water barrel, barrel of water, barrel, rain barrel, gallon drum, water drum, drum of water, water butt, water butts, bucket of water, bottle of water, ' +
+      'warm water bottles, black jugs, bottles filled with water',
   },
 ];
 

@@ -116,9 +116,23 @@ function readAll(spans: readonly Span[], context: Context): Read {
     hasBed: beds.numbers.length > 0 || beds.named.length > 0,
     when,
     asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
+    tellsNight: tellsNight(conditions, spans, low, covers),
     advice: readAdvice({ spans, hasLow: low.temperature !== undefined, when }),
   };
   return { spans, facts, conditions, crops, covers, worn, low, beds, topics };
+}
+
+/** A low with a sky, a wind or snow; water, heat or an open lid with a cover: enough to say something, crop or none. */
+function tellsNight(
+  { tells, measures, forShed }: Conditions,
+  spans: readonly Span[],
+  low: TemperatureRead,
+  covers: CoversRead,
+): boolean {
+  const hasSky = tells || spans.some((span) => senseOf(span, 'sky') !== undefined);
+  if (low.temperature !== undefined) return hasSky || measures !== undefined || forShed !== undefined;
+  const isOfWater = measures?.waterKg !== undefined || (covers.covers ?? []).includes('jugs');
+  return isOfWater || (measures?.opening !== undefined && namesCover(covers)) || measures?.soil === 'bench';
 }
 
 function preferredUnit({ units, locale = 'en-US' }: Context): Unit {
@@ -156,6 +170,7 @@ function assemble(read: Read, asked: Intent): Understood {
     ...(when && { when }),
     ...readPlantState(spans),
     ...placeOf(spans, conditions),
+    ...shedOf(conditions, read.covers),
     ...adviceOf(facts, asked),
     beds: { ...beds, mine },
     readAs: readAs(spans),
@@ -167,9 +182,12 @@ function assemble(read: Read, asked: Intent): Understood {
 }
 
 /** The covers as the question means them: as they lie on its night, or as things to weigh. */
-function coversFor(asked: Intent, { covers, worn }: Read): CoversRead {
+function coversFor(asked: Intent, { covers, worn, conditions }: Read): CoversRead {
   if (asked === 'compare-covers') return comparedWithBare(covers);
-  return OF_A_NIGHT.has(asked) ? worn : covers;
+  // A gap or an open end is reckoned with; the cover is there all the same.
+  const opening = conditions.measures?.opening;
+  const isThere = opening !== undefined && opening !== 'open';
+  return OF_A_NIGHT.has(asked) && !isThere ? worn : covers;
 }
 
 function adviceOf(facts: Facts, asked: Intent): Partial<Understood> {
@@ -179,23 +197,40 @@ function adviceOf(facts: Facts, asked: Intent): Partial<Understood> {
   };
 }
 
+/** 3 mph and less is calm. [m s⁻¹] */
+const CALM_BELOW_M_PER_S = 1.6;
+
 /** In words and in figures; figures say it better. */
 function skyOf(spans: readonly Span[], { windMPerS, gustMPerS, snow }: Conditions): SaidSky | undefined {
+  const words = readSky(spans);
+  // "25 mph now, calm after midnight": the colder end counts.
+  const fallsCalm = words?.wind === 'calm' && (windMPerS ?? 0) > CALM_BELOW_M_PER_S;
   const sky = {
-    ...readSky(spans),
-    ...(windMPerS !== undefined && { windMPerS }),
+    ...words,
+    ...(windMPerS !== undefined && !fallsCalm && { windMPerS }),
     ...(gustMPerS !== undefined && { gustMPerS }),
     ...(snow?.where === 'on-ground' && { snow: true }),
   };
   return Object.keys(sky).length > 0 ? sky : undefined;
 }
 
+/** What lies at hand; "another" is one more of what lies on the bed. */
+function shedOf({ forShed, hasAnother }: Conditions, { covers: laid = [] }: CoversRead): Partial<Understood> {
+  if (forShed === undefined) return {};
+  const { covers = [], options = [] } = readCovers(forShed);
+  const named = [...covers, ...options.flat()];
+  const shed =
+    named.length > 0 || !hasAnother ? named : laid.filter((key) => key !== 'hoops' && key !== 'jugs').slice(0, 1);
+  return shed.length > 0 ? { shed } : {};
+}
+
 function placeOf(spans: readonly Span[], conditions: Conditions): Partial<Understood> {
-  const { snow, exposure, unused } = conditions;
+  const { snow, measures, exposure, unused } = conditions;
   const sky = skyOf(spans, conditions);
   return {
     ...(sky && { sky }),
     ...(snow && { snow }),
+    ...(measures && { measures }),
     ...(exposure && { exposure }),
     ...(unused.length > 0 && { unused }),
   };
@@ -261,7 +296,7 @@ const OF_A_PLANT: ReadonlySet<Intent> = new Set<Intent>([
 ]);
 
 /** What a piece of advice can answer. */
-const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close']);
+const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close', 'caution']);
 
 /** A question about nothing but plants outside the table gets no verdict. */
 function namedUnknown(slots: Understood): Understood {
