@@ -50,6 +50,8 @@ type DiscordChoice = Exclude<DoorChoice, { kind: 'terminal' }>;
 
 /** Questions that a member may ask at once, and the time after which one more is allowed (judgement). */
 const ALLOWANCE = { most: 20, refillMs: 3000 };
+/** Files of a logger: some at once for somebody with many beds, eight a day after that (judgement). */
+const FILE_ALLOWANCE = { most: 12, refillMs: 3 * 3_600_000 };
 
 /**
  * Runs the bot until it is asked to stop, the terminal's input ends, or it cannot go on. Everything is closed then.
@@ -98,6 +100,7 @@ async function openServices(
     clock,
     log,
     allowance: new Allowance(door.kind === 'terminal' ? Number.POSITIVE_INFINITY : ALLOWANCE.most, ALLOWANCE.refillMs),
+    ...(door.kind !== 'terminal' && { fileAllowance: new Allowance(FILE_ALLOWANCE.most, FILE_ALLOWANCE.refillMs) }),
     store: watch.store(store, clock),
     ...(forecasts && { forecasts }),
   };
@@ -187,8 +190,8 @@ function openDoor(
 ): Door {
   if (choice.kind === 'closed') return closedDoor(common.api, common.desk.services.log);
   if (choice.kind === 'gateway') return openGateway({ ...common, ...choice, onFatal });
-  const { port, publicKey } = choice;
-  return openHttpDoor({ ...common, port, publicKey, isReady });
+  const { kind: _kind, token: _token, ...where } = choice;
+  return openHttpDoor({ ...common, ...where, isReady });
 }
 
 function asked(stop: AbortSignal): Promise<void> {

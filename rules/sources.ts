@@ -44,6 +44,11 @@ export const SOURCES = {
     title: 'Conductivity 0.03–0.08 W/mK of household textiles, tarps, mats and straw, from memory; none fitted',
     standing: 'MEMORY',
   },
+  'cold-frame-2018': {
+    title:
+      'A wooden frame near Winona, Minnesota, spring 2018, read every quarter of an hour ("ColdFrameTemperature", CC0)',
+    standing: 'READ',
+  },
   'covered-soils': {
     title: 'Soils under covers in hard cold, 0 to 4 °C: garden and farm weblogs 2010–2013, growers’ forum (compiled)',
     standing: 'READ',

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { withAnswers } from './documents/answers.ts';
-import { comparisons } from './published/accuracy/comparisons.ts';
+import { parts } from './published/accuracy/comparisons.ts';
 import { withTable } from './published/accuracy/page.ts';
 import { asMarkdown } from './published/accuracy/print.ts';
 
@@ -10,4 +10,4 @@ function renew(file: string, renewed: (page: string) => string): void {
 }
 
 renew('README.md', withAnswers);
-renew('test/published/README.md', (page) => withTable(page, asMarkdown(comparisons())));
+renew('test/published/README.md', (page) => withTable(page, asMarkdown(parts())));

@@ -51,4 +51,6 @@ export interface CurveChart {
   readonly moments: readonly ChartMoment[];
   /** The same said in a sentence or two. */
   readonly altText: string;
+  /** What a reader may wonder about, said under the picture. */
+  readonly note?: string;
 }

@@ -59,7 +59,11 @@ function traceLines(crop: Crop): readonly string[] {
     ...(eaten === undefined ? [] : organLines(eaten, crop, nights)),
     ...(other === undefined || crop.other === undefined
       ? []
-      : ['', `The ${crop.other.name}, judged by the leaf:`, ...organLines(other, crop, nights)]),
+      : [
+          '',
+          `The ${crop.other.name}, judged by the ${where(crop.other.judgedBy)}:`,
+          ...organLines(other, crop, nights),
+        ]),
   ];
 }
 

@@ -64,6 +64,7 @@ async function check(request: Request, services: Services): Promise<Reply> {
     unknownCovers: [],
     ...(hardened !== undefined && { hardened }),
     beds: { mine: false, numbers: [], named: [] },
+    readAs: [],
     cautionTopics: [],
     choices: [],
   };

@@ -13,6 +13,8 @@ export interface Services {
   readonly clock: Clock;
   readonly log: Logger;
   readonly allowance: Allowance;
+  /** How many files a member may send in; as many as they like where absent. */
+  readonly fileAllowance?: Allowance;
   /** Absent in a one-shot program that keeps nothing. */
   readonly store?: Store;
   /** Absent where no live forecast may be asked for. */

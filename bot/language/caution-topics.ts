@@ -28,7 +28,11 @@ export interface CautionFacts {
 const TOPIC_RULES: readonly { readonly topic: CautionKey; readonly when: (facts: CautionFacts) => boolean }[] = [
   { topic: 'rhubarb', when: (facts) => facts.cropIds.includes('rhubarb') && asksOfEatingAfterFrost(facts) },
   { topic: 'potato', when: (facts) => facts.cropIds.includes('potato') && asksOfEatingAfterFrost(facts) },
-  { topic: 'nitrate', when: ({ spans }) => spans.some(isInfant) },
+  {
+    topic: 'nitrate',
+    when: ({ spans, hasLow }) =>
+      spans.some((span, at) => isInfant(span, at, spans) && !(hasLow && KIN.has(span.plain))),
+  },
   { topic: 'snow-load', when: weighsOnRoof },
   {
     topic: 'frozen-leaves',
@@ -75,6 +79,9 @@ function weighsOnRoof({ says, spans, hasRoof, hasLow, cropIds }: CautionFacts): 
 function isGlass(span: Span): boolean {
   return senseOf(span, 'hazard')?.topics.includes('glass') ?? false;
 }
+
+/** Of any age: beside a low they are those who garden. */
+const KIN: ReadonlySet<string> = new Set(['my son', 'my daughter']);
 
 /** A child, not "baby kale" or "baby leaf". */
 function isInfant(span: Span, at: number, spans: readonly Span[]): boolean {

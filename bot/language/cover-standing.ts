@@ -6,14 +6,17 @@ import {
   ABSENT_BEHIND,
   ABSENT_LATER,
   ASKED_DEED,
+  BACK_ON,
   DOUBTFUL,
   DOUBTFUL_ANYWHERE,
   FATE_BEHIND,
   HYPOTHETICAL_BEFORE,
   IF_OR_MAYBE,
+  IF_OR_MAYBE_ON,
   LIES_UNDER,
   LISTED_BEFORE,
   LISTED_BEHIND,
+  NOT_OFF,
   OFF_AFTER_ALL,
   OUT_NOW,
   OVER_BARE_BEFORE,
@@ -86,6 +89,7 @@ const STANDING_RULES: readonly StandingRule[] = [
   { standing: 'doubtful', when: ({ before }) => PROPOSED_BEFORE.test(before) },
   { standing: 'doubtful', when: (said) => isSupposed(said) && OFF_AFTER_ALL.test(said.after) },
   { standing: 'laid', when: isSupposed },
+  { standing: 'laid', when: isOnAfterAll },
   { standing: 'absent', when: ({ before }) => matches(ABSENT_BEFORE, before) },
   { standing: 'absent', when: ({ before, listed }) => listed === 'absent' && LISTED_BEFORE.test(before) },
   { standing: 'absent', when: ({ behind }) => ABSENT_BEHIND.test(behind) },
@@ -95,7 +99,7 @@ const STANDING_RULES: readonly StandingRule[] = [
   { standing: 'absent', when: ({ isBareNow, after }) => isBareNow && after.startsWith(STRUCK) },
   { standing: 'absent', when: (said) => isPast(said) && isOutNow(said) },
   { standing: 'doubtful', when: isPast },
-  { standing: 'doubtful', when: ({ isBareNow, before }) => isBareNow && !OVER_BARE_BEFORE.test(before) },
+  { standing: 'absent', when: ({ isBareNow, before }) => isBareNow && !OVER_BARE_BEFORE.test(before) },
   { standing: 'doubtful', when: (said) => matches(DOUBTFUL, clauseOf(said)) },
   { standing: 'doubtful', when: ({ wholeText }) => DOUBTFUL_ANYWHERE.test(wholeText) },
 ];
@@ -111,6 +115,12 @@ function matches(patterns: readonly RegExp[], words: string): boolean {
 /** "if I throw a sheet over": what the asker supposes is what is asked about. */
 function isSupposed({ before }: Said): boolean {
   return HYPOTHETICAL_BEFORE.test(before);
+}
+
+/** "the frame isn't open", "I put it straight back": but a bare bed elsewhere, or a second thought, leaves it open. */
+function isOnAfterAll({ before, after, later, isBareNow }: Said): boolean {
+  if (isBareNow || IF_OR_MAYBE_ON.test(before)) return false;
+  return NOT_OFF.test(before) || NOT_OFF.test(after) || BACK_ON.test(after) || BACK_ON.test(later);
 }
 
 /** "the blanket blew off", but not "should I take the blanket off" or "if it blows off". */

@@ -13,7 +13,7 @@ export interface CoverWords {
 
 /**
  * What people call covers. "Frost blanket", "frost cloth" and the like are the heavy fabric unless a weight is said
- * (model specification, section 12.4); a plain "blanket" is one from the house. All common practice.
+ * (physics page, `rules/balance/README.md`, section 12); a plain "blanket" is one from the house. All common practice.
  */
 export const COVER_WORDS: readonly CoverWords[] = [
   {
@@ -242,7 +242,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
 export const BARE_WORDS: readonly { readonly fronts?: string; readonly phrases: string }[] = [
   {
     phrases:
-      'bare, nothing, with nothing on, uncovered, unprotected, open ground, open bed, in the open, out in the open, exposed, naked, ' +
+      'bare, unfleeced, unblanketed, unsheeted, untarped, stand open, stands open, standing open, stood open, stood in the open, refuse to cover, would have covered, would have fleeced, should have covered, should have fleeced, meant to cover, meaning to cover, cover ripped off, covers ripped off, cover blew off, covers blew off, cover blown off, covers blown off, cover is off, covers are off, cover came off, covers came off, cover gone, covers gone, there isnt any on, isnt any on, none on, none over, aint covered, nothing, with nothing on, uncovered, unprotected, open ground, open bed, in the open, out in the open, exposed, naked, ' +
       'unsheltered, outdoors, outside in the open, open field, open air, in the open air, uncovered bed, open garden, unmulched, ' +
       'without a cover, not covered, not covering, never covered, forgot to cover, no row cover or anything, ' +
       'not under anything, not under cover, not under any cover, under nothing',

@@ -223,17 +223,44 @@ function isRoof({ keys }: CoverMention): boolean {
 
 const LAYING = ['under', 'with', 'over', 'covered-with', 'cover', 'inside-it', 'or', 'without', 'versus'] as const;
 
+/** What plants also stand or grow in: a cover only where it is laid over them. */
+const HOLDS_PLANTS =
+  /^(bucket|plant pot|flower pot|bin|tote|plastic tub|laundry basket|compost|bark mulch|sawdust|wood ?chip)s?$/;
+
 function unknownCoversIn(spans: readonly Span[]): readonly string[] {
   return spans.flatMap((span, at) => {
-    if (isUnknownLaidOver(spans, at)) return [span.said];
-    if (!senseOf(span, 'other-cover')) return [];
-    const near = spans.slice(Math.max(0, at - 3), at);
-    const laid =
-      span.plain.startsWith('under') ||
-      near.some((each) => isCue(each, ...LAYING)) ||
-      isCue(spans[at + 1], 'over', 'on-it');
-    return laid ? [span.said] : [];
+    if (isUnknownLaidOver(spans, at) || isBaleRound(spans, at) || isNamelessLayer(spans, at)) return [span.said];
+    if (!senseOf(span, 'other-cover') || isCue(spans[at - 1], 'without')) return [];
+    return !HOLDS_PLANTS.test(span.plain) || isLaidOver(spans, at) ? [span.said] : [];
   });
+}
+
+function isLaidOver(spans: readonly Span[], at: number): boolean {
+  const near = spans.slice(Math.max(0, at - 3), at);
+  if (near.some(({ plain }) => plain === 'in')) return false;
+  return near.some((each) => isCue(each, ...LAYING)) || isCue(spans[at + 1], 'over', 'on-it');
+}
+
+/** "bales round it", with no frame that they could be the walls of. */
+function isBaleRound(spans: readonly Span[], at: number): boolean {
+  if (senseOf(spans[at], 'walls')?.walls !== 'straw-bale') return false;
+  const isRound = [1, 2].some((ahead) =>
+    /^(around|round|all around|each side|on)$/.test(spans[at + ahead]?.plain ?? ''),
+  );
+  return isRound && !spans.some((span) => senseOf(span, 'cover'));
+}
+
+/** "several thin layers": of what, is not said. */
+function isNamelessLayer(spans: readonly Span[], at: number): boolean {
+  const span = spans[at];
+  if (!senseOf(span, 'layers') || !/layers?$/.test(span?.plain ?? '') || spans[at - 1]?.value !== undefined)
+    return false;
+  return !spans.some((each) => senseOf(each, 'cover') ?? senseOf(each, 'other-cover')) && isPlainStatement(spans);
+}
+
+/** "How many layers?" asks for them. */
+function isPlainStatement(spans: readonly Span[]): boolean {
+  return !spans.some((span) => isCue(span, 'layers', 'need', 'what', 'which', 'how', 'remedy'));
 }
 
 /** "under voile": a cover that nobody here knows. */

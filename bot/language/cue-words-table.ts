@@ -69,7 +69,7 @@ export const CUE_WORDS = {
   'as-well': 'as well, too, also, in addition, on top of that, on top as well, both',
   gain: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, what does, how well does, how good is, how effective is, how much will, how much warmth',
   check: 'check, status, report, overview, summary, rundown, run down, state of',
-  need: 'called for, advisable, is it wise, be wise, worthwhile, a good idea, bother, in order, do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, call for, have to, has to, needing, demand, demands',
+  need: 'called for, advisable, is it wise, be wise, worthwhile, a good idea, bother, in order, do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, have to, has to, needing, demand, demands',
   layers:
     'minimum cover, minimum protection, least cover, least protection, lightest cover, least i can put, how much protection does, how much protection will, how much insulation does, how many layers, how many covers, how much cover, how thick, how much protection, how many blankets, how many sheets, how many layers of, what protection, which protection, how much insulation, how heavy',
   compare:

@@ -9,6 +9,7 @@ export function declined(problem: Problem): Understood {
     unknownCrops: [],
     unknownCovers: [],
     beds: { mine: false, numbers: [], named: [] },
+    readAs: [],
     cautionTopics: [],
     choices: [],
     assumptions: [],

@@ -30,6 +30,36 @@ export const STATE_WORDS: readonly StateWords[] = [
       'been in the 60s, been in the 70s, been in the 50s, spring like weather, springlike weather, indian summer, after a heat wave, unacclimated, not acclimated, no frost yet, grown warm, grown in a heated greenhouse, softened up, de hardened, dehardened',
   },
   {
+    hardened: false,
+    fronts:
+      'came out of, came from, just out of, straight out of, moved from, moved out of, brought out of, brought out from, fresh from, fresh out of, just came out of, just came from, been in, been living in, lived in, grown in, raised in, started in, come out of, taken out of, transplanted from, went out from',
+    phrases:
+      'the house, my house, the kitchen, my kitchen, the living room, the windowsill, a windowsill, the window, the basement, the grow lights, grow lights, the grow room, a grow tent, the grow tent, a heated greenhouse, the heated greenhouse, the sunroom, the conservatory, the store, the shop, the nursery, the garden center, the garden centre, a garden center, a garden centre, a nursery, the propagator, a propagator, indoors, inside',
+  },
+  {
+    hardened: false,
+    phrases:
+      'never seen cold, never seen the cold, never felt cold, never felt frost, never been cold, never been outside, never been out, never seen a cold night, never had a cold night, never had a frost, never seen a freeze, no frost so far, not had a frost, not had any frost, not seen frost, not seen a frost, ' +
+      'them growing again, it growing again, has them growing, started growing again, are growing again, is growing again, got them growing, put on new growth, new soft growth, bought today, bought yesterday, bought this week, bought them today, bought them yesterday, bought them this week, just bought, store bought, shop bought, newly bought, off the shelf, under grow lights, grown under lights, under lights until, from a heated greenhouse, spoiled, pampered, moved in this morning, moved out this morning, only moved out',
+  },
+  {
+    hardened: true,
+    fronts:
+      'weeks of, two weeks of, three weeks of, four weeks of, five weeks of, six weeks of, 2 weeks of, 3 weeks of, 4 weeks of, 5 weeks of, 6 weeks of, a month of, months of, several, many, plenty of, lots of, nights of, had weeks of, a fortnight of, ten nights of, a dozen, loads of',
+    phrases:
+      'frost, frosts, frosty nights, freezing nights, cold nights, freezes, light frosts, hard frosts, light freezes, frosty mornings, nights below freezing',
+  },
+  {
+    hardened: true,
+    phrases:
+      'in the ground all fall, in the ground all autumn, outside the whole time, out since, been out since, used to freezing, had frost already, already frosted, been frosted many times, been frosted several times, hard as nails, lived through, been through worse, weathered, outside all along, out in the cold for',
+  },
+  {
+    stage: 'seedling',
+    hardened: false,
+    phrases: 'just germinated, only just germinated, germinated this week, germinated yesterday, germinated last week',
+  },
+  {
     stage: 'seedling',
     hardened: false,
     fronts: 'just, newly, freshly, recently',
@@ -50,7 +80,7 @@ export const STATE_WORDS: readonly StateWords[] = [
   {
     stage: 'seedling',
     phrases:
-      'seedling, seedlings, transplant, transplants, starts, plug plants, plugs, young plants, young, little plants, small plants, newly germinated, just germinated, just sprouted, sprouted, just emerged, sprouting, ' +
+      'seedling, seedlings, transplant, transplants, starts, plug plants, plugs, young plants, young, little plants, small plants, newly germinated, just sprouted, sprouted, just emerged, sprouting, ' +
       'just up, just coming up, cotyledons, first true leaves, two leaves, tiny plants, baby plants, plantlets, young seedlings, tiny seedlings, newly emerged, seed leaves, small seedlings, just germinating, sprout',
   },
   {

@@ -1,3 +1,4 @@
+import { withPairsMended } from './cover-pairs.ts';
 import { OTHER_NUMBERS, TEN_NUMBERS, UNIT_NUMBERS } from './number-words-table.ts';
 import { isOrdinaryWord } from './ordinary-words.ts';
 import { type Found, PhraseTrie } from './phrase-trie.ts';
@@ -28,11 +29,12 @@ const TELLING: ReadonlySet<Sense['kind']> = new Set([
  */
 export function spansOf(
   text: string,
-  { trie, spelling }: Vocabulary,
+  { trie, spelling, pairs }: Vocabulary,
   bedNames: readonly string[] = [],
 ): readonly Span[] {
   const tokens = tokensOf(text);
-  const words = tokens.map((token) => (token.kind === 'word' ? spelling.meant(token.plain) : token.plain));
+  const meant = tokens.map((token) => (token.kind === 'word' ? spelling.meant(token.plain) : token.plain));
+  const words = withPairsMended(meant, pairs);
   const beds = bedTrie(bedNames, spelling);
   const cuts = bestCuts(words, (from) => [...trie.phrasesAt(words, from), ...beds.phrasesAt(words, from)]);
   const spans: Span[] = [];

@@ -3,6 +3,7 @@ import { isOrdinaryWord } from './ordinary-words.ts';
 
 /** Shorter words have too many neighbours. */
 const SHORTEST_CORRECTED = 5;
+const SHORTEST_CRITICAL = 4;
 const SHORTEST_WITH_TWO_SLIPS = 8;
 /** Longer than any word of the vocabulary with its slips. */
 const LONGEST_CORRECTED = 24;
@@ -13,6 +14,7 @@ const FIRST_LETTERS_ALIKE: readonly string[] = ['cks', 'gj', 'fp', 'iey'];
 /** Finds the word that a misspelt one was meant to be, if there is one it can hardly fail to be. */
 export class SpellingIndex {
   readonly #known = new Set<string>();
+  readonly #critical: string[] = [];
   readonly #byFirstLetter = new Map<string, Set<string>>();
 
   /** A word that stands as typed. */
@@ -29,10 +31,26 @@ export class SpellingIndex {
     }
   }
 
+  /** A word that turns an answer round; shorter slips count, and it comes before any other. */
+  offerCritical(word: string): void {
+    this.#known.add(word);
+    this.#critical.push(word);
+  }
+
+  /** Such a word that is one slip away; short words only by letters added, dropped or swapped. */
+  #criticalMeant(word: string): string | undefined {
+    if (word.length < SHORTEST_CRITICAL || word.length > LONGEST_CORRECTED) return undefined;
+    return this.#critical.find(
+      (candidate) => candidate.length >= SHORTEST_CRITICAL && slipsBetween(word, candidate, 1) === 1,
+    );
+  }
+
   /** The word as it was meant; the word itself when it is known, ordinary English, or like nothing. */
   meant(word: string): string {
-    if (word.length < SHORTEST_CORRECTED || word.length > LONGEST_CORRECTED) return word;
+    if (word.length < SHORTEST_CRITICAL || word.length > LONGEST_CORRECTED) return word;
     if (this.#known.has(word) || isOrdinaryWord(word)) return word;
+    const critical = this.#criticalMeant(word);
+    if (critical !== undefined || word.length < SHORTEST_CORRECTED) return critical ?? word;
     let best = word;
     let fewest = word.length >= SHORTEST_WITH_TWO_SLIPS ? 3 : 2;
     for (const candidate of this.#byFirstLetter.get(word.charAt(0)) ?? []) {

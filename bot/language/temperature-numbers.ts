@@ -8,13 +8,22 @@ export interface SignedNumber {
   readonly from: number;
 }
 
+/** "four and a half". */
+function withHalf(spans: readonly Span[], number: SignedNumber): SignedNumber {
+  const words = spans
+    .slice(number.next, number.next + 3)
+    .map(({ plain }) => plain)
+    .join(' ');
+  return words === 'and a half' ? { ...number, value: number.value + 0.5, next: number.next + 3 } : number;
+}
+
 const LARGEST_COUNT = 12;
 
 /** Reads "14", "-14", "− 14", "minus fourteen". */
 export function signedNumberAt(spans: readonly Span[], from: number): SignedNumber | undefined {
   const span = spans[from];
   const after = spans[from + 1];
-  if (span?.value !== undefined) return { value: span.value, next: from + 1, from };
+  if (span?.value !== undefined) return withHalf(spans, { value: span.value, next: from + 1, from });
   if (after?.value === undefined) return undefined;
   if (isCue(span, 'minus') || isMinus(spans, from)) return { value: -after.value, next: from + 2, from };
   return undefined;
@@ -34,8 +43,22 @@ export function isMinus(spans: readonly Span[], at: number): boolean {
 export function countsSomething(spans: readonly Span[], number: SignedNumber): boolean {
   const { from, next, value } = number;
   if (isNamedByWordBefore(spans, from) || isPartOfTime(spans, from, next)) return true;
-  return isCountedByWordAfter(spans, next, value) || countsPlants(spans, number);
+  return isCountedByWordAfter(spans, next, value) || countsPlants(spans, number) || isPronounOrCount(spans, number);
 }
+
+/** "the one with the lid", "two of them", "a bad one": a small number in letters, where nothing makes it a temperature. */
+function isPronounOrCount(spans: readonly Span[], { from, next, value }: SignedNumber): boolean {
+  if (value < 1 || value > LARGEST_COUNT || next !== from + 1 || /^\d/.test(spans[from]?.plain ?? '')) return false;
+  if (isCue(spans[next], 'degrees', 'fahrenheit', 'celsius', 'below-zero', 'below-freezing')) return false;
+  if (isMark(spans[next], '°', '-') || spans[next]?.plain === 'below' || isCue(spans[from - 1], 'minus')) return false;
+  const isRange = isCue(spans[next], 'range-to', 'or', 'and') && spans[next + 1]?.value !== undefined;
+  if (spans[from]?.plain === 'one') return !isRange && !isCue(spans[from - 1], 'at-temperature', 'range-to');
+  return COUNTED_ON.test(spans[next]?.plain ?? '') || COUNTING.test(spans[from - 1]?.plain ?? '');
+}
+
+const COUNTED_ON =
+  /^(of|of them|more|others?|that|which|with|are|were|look|looks|have|small|big|little|young|different|kinds?|sorts?|left|in|went|got)$/;
+const COUNTING = /^(the|these|those|my|our|all|other|last|first|only|another|every|no|some|or)$/;
 
 /** "12 lettuces", but not "at 12 lettuce …". */
 function countsPlants(spans: readonly Span[], { from, next, value }: SignedNumber): boolean {

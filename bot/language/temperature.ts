@@ -22,14 +22,18 @@ const HOTTEST_ON_EARTH_C = 57;
 /** Two temperatures this close are the same one said in both units. */
 const SAME_WITHIN_K = 1;
 
-/** The low that a question names, its unit settled, with what was assumed. */
-export function readTemperature(spans: readonly Span[], preferred: Unit): TemperatureRead {
+/** The low that a question names, its unit settled, with what was assumed. `ofHeat`: of a cover in the sun, where 31 °C makes sense. */
+export function readTemperature(spans: readonly Span[], preferred: Unit, ofHeat = false): TemperatureRead {
   const phrases = temperaturePhrases(spans);
   const roles = temperatureRoles(spans, phrases);
   // "10C now, -4 tonight": one unit said serves for all.
   const unit = phrases.find((phrase) => phrase.unit !== undefined)?.unit;
   const all = phrases.map((phrase, index): Candidate => {
-    const settled = settle(phrase, unit ?? preferred, unit !== undefined);
+    const settled = settle(
+      { ...phrase, ...(ofHeat && { unit: phrase.unit ?? preferred }) },
+      unit ?? preferred,
+      unit !== undefined,
+    );
     return { ...settled, sureness: phrase.sureness, role: roles[index] ?? 'unsaid' };
   });
   const { chosen, otherwise, several } = chosenLow(all);
@@ -67,7 +71,7 @@ function chosenLow(all: readonly Candidate[]): Chosen {
   const open = all.filter(({ role }) => role === 'unsaid');
   const lows = all.filter(({ role }) => role === 'low');
   if (lows.length > 0) {
-    const low = inOtherUnit(open, surestColdest(lows));
+    const low = inOtherUnit(open, coldest(lows));
     const colder = open.filter(
       ({ lowC, sureness }) => sureness > 0 && low !== undefined && lowC < low.lowC - SAME_WITHIN_K,
     );
@@ -142,7 +146,7 @@ function settle(phrase: TemperaturePhrase, preferred: Unit, isSaid: boolean): Se
   const [unit, reason] = unitOf(phrase, preferred);
   const unitReason = isSaid && reason === 'preferred' ? 'said' : reason;
   const zero = phrase.fromFreezing && unit === 'F' ? 32 : 0;
-  const isMeantMinus = phrase.afterDash && unit === 'C' && phrase.range[0] > SENSIBLE.C[1];
+  const isMeantMinus = phrase.afterDash && unit === 'C' && (phrase.range[0] > SENSIBLE.C[1] || phrase.from === 1);
   const ends = isMeantMinus ? phrase.range.map((end) => -end).reverse() : phrase.range.map((end) => end + zero);
   const [low = 0, high = 0] = ends;
   const temperature: SaidTemperature = {

@@ -90,10 +90,10 @@ function readAll(spans: readonly Span[], context: Context): Read {
   const when = readWhen(spans);
   const covers = readCovers(conditions.forCovers);
   const worn = readWornCovers(conditions.forCovers, when === 'last-night');
-  const low = readTemperature(conditions.forLow, preferredUnit(context));
   const beds = readBeds(spans, context.bedNames ?? []);
   const says = cuesOf(spans);
   const hasCrop = crops.crops.length > 0 || crops.choices.length > 0;
+  const low = readTemperature(conditions.forLow, preferredUnit(context), !hasCrop && says('open', 'hot'));
   const hasRoof = [...(covers.covers ?? []), ...(covers.options ?? []).flat()].some(isRoof);
   const topics = cautionTopics({
     spans,
@@ -171,6 +171,7 @@ function assemble(read: Read, asked: Intent): Understood {
     ...shedOf(conditions, read.covers),
     ...adviceOf(facts, asked),
     beds: { ...beds, mine },
+    readAs: readAs(spans),
     cautionTopics: topics,
     choices: crops.choices,
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
@@ -237,6 +238,12 @@ function whenOf(facts: Facts, asked: Intent): When | undefined {
   const when = OF_A_NIGHT.has(asked) ? readNight(facts.spans) : facts.when;
   if (when !== undefined) return settledWhen(when, asked);
   return asked === 'outlook' && asksOfSeveralNights(facts) ? 'week' : undefined;
+}
+
+/** Slips that were put right, but for names of crops, which the answer repeats anyway. */
+function readAs(spans: readonly Span[]): readonly string[] {
+  const mended = spans.filter((span) => span.corrected && senseOf(span, 'crop') === undefined);
+  return [...new Set(mended.map(({ plain }) => plain))];
 }
 
 /** One cover to compare is compared with none. */

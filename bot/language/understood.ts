@@ -182,6 +182,8 @@ export interface Understood {
   /** What was told and has no part in the answer, in words to say back. */
   readonly unused?: readonly string[];
   readonly beds: SaidBeds;
+  /** Words of weight that were misspelt, as they were read: "without". */
+  readonly readAs: readonly string[];
   readonly cautionTopics: readonly CautionKey[];
   /** Which advice answers it best, where no place is known. */
   readonly advice?: AdviceKey;

@@ -1,4 +1,5 @@
 import type { WallKey } from '../../rules/index.ts';
+import { type CoverPairs, coverPairs } from './cover-pairs.ts';
 import {
   BARE_WORDS,
   COVER_WORDS,
@@ -7,6 +8,7 @@ import {
   WALL_WORDS,
   WEIGHT_WORDS,
 } from './cover-words-table.ts';
+import { CRITICAL_WORDS } from './critical-words-table.ts';
 import { type CropWords, cropEntries } from './crop-entries.ts';
 import { CUE_WORDS, type Cue } from './cue-words-table.ts';
 import { HAZARD_WORDS } from './hazard-words-table.ts';
@@ -27,6 +29,8 @@ import { WHEN_WORDS } from './when-words-table.ts';
 export interface Vocabulary {
   readonly trie: PhraseTrie;
   readonly spelling: SpellingIndex;
+  /** Names of covers in two words, for slips that make another English word: "cold fame". */
+  readonly pairs: CoverPairs;
   readonly crops: CropWords;
 }
 
@@ -44,11 +48,12 @@ export function buildVocabulary(crops: CropWords): Vocabulary {
     trie.add(wordsOf(phrase), sense);
   }
   for (const word of [...UNIT_NUMBERS.keys(), ...TEN_NUMBERS.keys(), ...OTHER_NUMBERS.keys()]) spelling.know(word);
+  for (const word of phrasesOf(CRITICAL_WORDS)) spelling.offerCritical(word);
   trie.forEachWord(isWorthCorrecting, (word, such) => {
     spelling.know(word);
     if (such && !isOrdinaryWord(word)) spelling.offer(word);
   });
-  return { trie, spelling, crops };
+  return { trie, spelling, pairs: coverPairs(coverEntries().map(([phrase]) => phrase)), crops };
 }
 
 /** A slip is looked for in what a question turns on: crops, covers and a few verbs. */

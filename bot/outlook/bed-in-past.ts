@@ -5,6 +5,7 @@ import {
   type DayBehind,
   frostDepthM,
   frozenNightsInARow,
+  GLAZED_DAY_K,
   type HardeningThere,
   hardeningThere,
   type NightSite,
@@ -16,7 +17,7 @@ export interface BedInPast {
   readonly hardening: HardeningThere;
   /** Nights in which its leaves have stayed frozen, this one included; 0 where they do not freeze. */
   readonly frozenNights: number;
-  /** How deep the ground under it is likely frozen, where no snow lies. [m] */
+  /** How deep the ground under it is likely frozen; 0 under straw, leaves or snow laid as a cover. [m] */
   readonly frostDepthM: number;
 }
 
@@ -34,14 +35,16 @@ export function bedInPast(
   { site, window, daysBehind: days }: PastBench,
 ): BedInPast {
   const warmerK = covers.length === 0 ? 0 : Math.max(0, night.airLowC - night.outsideAirLowC);
+  const isGlazed = covers.some((key) => ['low-tunnel', 'frame', 'high-tunnel'].includes(COVERS[key].kind));
+  const isMulched = covers.some((key) => key === 'snow' || COVERS[key].kind === 'litter');
   const { latitudeDeg, elevationM } = site;
   return {
     hardening: hardeningThere({ latitudeDeg, elevationM, at: window.from, days, warmerK }),
     frozenNights: frozenNightsInARow(days, {
       leafLowC: night.leafLowC,
       leafAboveOutsideK: night.leafLowC - night.screenLowC,
-      isGlazed: covers.some((key) => ['low-tunnel', 'frame', 'high-tunnel'].includes(COVERS[key].kind)),
+      isGlazed,
     }),
-    frostDepthM: frostDepthM(days, warmerK),
+    frostDepthM: isMulched ? 0 : frostDepthM(days, warmerK + (isGlazed ? GLAZED_DAY_K : 0)),
   };
 }

@@ -10,10 +10,14 @@ const TOLD_FROM_M = 0.05;
 /** So much snow keeps frost out of the ground (judgement). [m] */
 const SHELTERING_SNOW_M = 0.1;
 
+/** Wind that dries leaves over frozen ground (judgement). [m/s] */
+const DRYING_WIND_M_PER_S = 5;
+
 /** What a long cold does beyond the low of one night: leaves that do not thaw, and frost in the ground. */
 export function longColdLines({ beds, weather }: NightOutlook, reader: Reader): string[] {
   const nights = Math.max(0, ...beds.map(({ past }) => past.frozenNights));
   const depthM = Math.max(0, ...beds.map(({ past }) => past.frostDepthM));
+  const crops = beds.flatMap(({ verdict }) => verdict.plantings.map(({ planting }) => planting.crop));
   const lines: string[] = [];
   if (nights >= THIRD_NIGHT) {
     const step = difference(THIRD_NIGHT_K, reader.units);
@@ -22,9 +26,16 @@ export function longColdLines({ beds, weather }: NightOutlook, reader: Reader): 
     );
   }
   if (depthM >= TOLD_FROM_M && (weather.summary.snowDepthM ?? 0) < SHELTERING_SNOW_M) {
-    const depth = shortLength(depthM, reader.units);
     lines.push(
-      `Bare ground is likely frozen about ${depth} deep: dig roots before it goes deeper, or mulch them thickly. Frozen roots drink nothing: shelter leaves from wind.`,
+      [
+        `Ground without mulch or snow is likely frozen about ${shortLength(depthM, reader.units)} deep.`,
+        ...(crops.some(({ judgedBy }) => judgedBy === 'surface')
+          ? ['Dig roots before it goes deeper, or mulch them thickly.']
+          : []),
+        ...(weather.summary.wind10MPerS > DRYING_WIND_M_PER_S
+          ? ['Frozen roots drink nothing: shelter leaves from the wind.']
+          : []),
+      ].join(' '),
     );
   }
   return lines;

@@ -1,4 +1,5 @@
 import {
+  type BedVerdict,
   bookNight,
   COVERS,
   type CoverKey,
@@ -124,4 +125,13 @@ export function shortCover(key: CoverKey, { dialect }: Reader): string {
 export function shortStack(keys: readonly CoverKey[], reader: Reader): string {
   const covers = keys.filter(isCover).map((key) => shortCover(key, reader));
   return covers.length === 0 ? 'no cover' : covers.join(' over ');
+}
+
+/** Below what it differs by nobody asks why. [K] */
+const WORTH_EXPLAINING_K = 0.5;
+
+/** Why what is covered gets colder than the forecast; undefined where it does not. */
+export function colderThanOutsideWords({ night, worst, keys }: BedVerdict): string | undefined {
+  if (!keys.some(isCover) || worst.organLowC > night.screenLowC - WORTH_EXPLAINING_K) return undefined;
+  return 'Colder than outside, even covered: the forecast is the air at head height; down at the bed under a clear sky it is colder.';
 }

@@ -17,7 +17,7 @@ import { assumedHardeningLines, hardeningLines } from './hardening-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
 import { learnedLines } from './learned-words.ts';
 import { longColdLines } from './long-cold-words.ts';
-import { isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
+import { colderThanOutsideWords, isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
 import { counted, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
 
@@ -42,6 +42,7 @@ export function outlookReply(telling: OutlookTelling): Reply {
     ...(isFrostless(outlook) ? [] : [shutSection(telling), fineSection(telling)]),
     {
       lines: [
+        ...(isFrostless(outlook) ? [] : whyColder(outlook)),
         ...longColdLines(outlook, reader),
         ...hardeningOf(outlook, reader),
         forecastLine(outlook.forecast, now),
@@ -71,6 +72,11 @@ export function hardeningOf({ beds }: NightOutlook, reader: Reader): string[] {
       reader,
     ),
   ];
+}
+
+/** Once, however many beds it is true of. */
+function whyColder({ beds }: NightOutlook): string[] {
+  return beds.flatMap(({ verdict }) => colderThanOutsideWords(verdict) ?? []).slice(0, 1);
 }
 
 /** How many beds are at risk, and by when to act. */

@@ -2,7 +2,7 @@ import type { NightSite, WeatherSeries } from '../site-and-weather.ts';
 
 /**
  * What the energy balance of a bed is computed from. SI units, °C; every instant is a `Date`.
- * Fields follow the model specification; the unit ends each name.
+ * Nodes and equations: `README.md` beside this file; the unit ends each name.
  */
 
 export interface Soil {

@@ -358,7 +358,7 @@ export const MATERIALS = {
   /**
    * Straw, hay or leaves laid 10 cm deep, as it lies after some weeks: settled to half, damp at the bottom, 0.6 of the 1.25 m² K W⁻¹ that dry
    * loose straw has at 0.08 W m⁻¹ K⁻¹;
-   * wind goes through it (`judgement`; the one measured pair, Purdue 2018, lies 6 K below what dry loose straw gives). Wet: 0.4 of that.
+   * air goes through it as through heavy fabric (`judgement`; the one measured pair, Purdue 2018, lies 6 K below what dry loose straw gives). Wet: 0.4 of that.
    */
   litter: {
     skin: {
@@ -368,15 +368,15 @@ export const MATERIALS = {
       longwaveReflectedWetFraction: 0.05,
       resistanceM2KPerW: 0.6,
       heatCapacityJPerM2K: 8500,
-      leak0MmPerS: 0.3,
-      leak1MmPerM: 0.3,
+      leak0MmPerS: 0.5,
+      leak1MmPerM: 0.5,
       leak2MmSPerM2: 0,
       leakMmPerSK: 0,
       sunTransmittedFraction: 0.02,
       sunAbsorbedFraction: 0.7,
       diffusing: true,
     },
-    ranges: { resistanceM2KPerW: [0.25, 1.25], leak0MmPerS: [0.15, 0.6] },
+    ranges: { resistanceM2KPerW: [0.25, 1.25], leak0MmPerS: [0.15, 1] },
     sources: { longwave: 'cloth-memory', resistance: 'cloth-memory', leakage: 'cloth-memory', sun: 'cloth-memory' },
   },
   /** Fresh snow, 10 cm at 0.10 W m⁻¹ K⁻¹ and 200 kg m⁻³. */

@@ -13,18 +13,22 @@ export function factorize(matrix: Float64Array, size: number): void {
     if (!(square > 0)) throw new RangeError(`matrix is not positive definite at row ${column}`);
     const root = Math.sqrt(square);
     matrix[column * size + column] = root;
-    const below: number[] = [];
-    for (let row = column + 1; row < size; row++) {
-      if (at(row, column) === 0) continue;
-      matrix[row * size + column] = at(row, column) / root;
-      below.push(row);
-    }
+    const below = filledBelow(matrix, size, column);
+    for (const row of below) matrix[row * size + column] = at(row, column) / root;
     for (const [index, left] of below.entries()) {
       for (const row of below.slice(index)) {
         matrix[row * size + left] = at(row, left) - at(row, column) * at(left, column);
       }
     }
   }
+}
+
+function filledBelow(matrix: Float64Array, size: number, column: number): readonly number[] {
+  const rows: number[] = [];
+  for (let row = column + 1; row < size; row++) {
+    if (matrix[row * size + column] !== 0) rows.push(row);
+  }
+  return rows;
 }
 
 /**

@@ -26,7 +26,8 @@ const KIND = /\b(types?|cultivars?|kinds?|savoy(ed)?|hardneck|softneck)\b/i;
  * words to choose a variety by, and move no verdict.
  */
 export function cropKinds(cropId: CropId): readonly CropKind[] {
-  const { rows } = CROP_TRAITS[cropId];
+  const { rows: eaten, other } = CROP_TRAITS[cropId];
+  const rows = [...eaten, ...(other?.rows ?? [])];
   const kinds = HARDINESS_ROWS.flatMap((row): CropKind[] => {
     const isOfCrop = rows.some(([crop, part]) => crop === row.crop && part === row.part);
     const words = row.note.split(';')[0]?.trim() ?? '';

@@ -12,6 +12,8 @@ export interface OtherPart {
   readonly rows: readonly (readonly [crop: string, part: PlantPart])[];
   /** True where it outlives the part that is eaten. */
   readonly isHardier?: true;
+  /** The exposed leaf unless said. */
+  readonly judgedBy?: 'surface';
 }
 
 /** What the table says of a crop besides its names: from this its limits are derived. */
@@ -24,6 +26,8 @@ export interface CropTraits {
   readonly rows: readonly (readonly [crop: string, part: PlantPart])[];
   /** True where ice spoils the organ, so that its freezing point is its first mark. */
   readonly spoiltByIce?: true;
+  /** Rows on the crop at large, of which this is one kind. */
+  readonly alike?: CropTraits['rows'];
   readonly other?: OtherPart;
   readonly maturityDays?: number;
   readonly cautions?: readonly CautionKey[];

@@ -28,9 +28,10 @@ export interface OrganLimits {
   readonly hardened: Tolerance;
 }
 
-/** The part that is not eaten, where growers keep the two apart; the exposed leaf judges it. */
+/** The part that is not eaten, where growers keep the two apart. */
 export interface OtherOrgan extends OrganLimits {
-  readonly name: 'tops' | 'leaves' | 'outer leaves';
+  readonly name: 'tops' | 'leaves' | 'outer leaves' | 'bulbs';
+  readonly judgedBy: 'leaf' | 'surface';
   readonly hardens: boolean;
 }
 

@@ -20,7 +20,12 @@ export const CROPS: readonly Crop[] = CROP_NAMES.map((name) => {
     cautions: traits.cautions ?? [],
     ...(other !== undefined &&
       otherLimits !== undefined && {
-        other: { name: other.name, hardens: 'hardened' in STARTING_PAIRS[other.pair], ...organLimits(otherLimits) },
+        other: {
+          name: other.name,
+          judgedBy: other.judgedBy ?? 'leaf',
+          hardens: 'hardened' in STARTING_PAIRS[other.pair],
+          ...organLimits(otherLimits),
+        },
       }),
     ...(traits.maturityDays === undefined ? {} : { maturityDays: traits.maturityDays }),
     ...(traits.ventAboveC === undefined ? {} : { ventAboveC: traits.ventAboveC }),

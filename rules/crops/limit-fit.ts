@@ -171,7 +171,9 @@ function once(told: readonly Told[]): readonly Told[] {
   return [...new Map(told.map((one) => [subjectKey(one.subject), one])).values()];
 }
 
-export function strength({ hardens }: Pick<Subject, 'hardens'>): 'hardy' | 'tender' {
+/** Which column of the priors an organ goes by. */
+export function strength({ hardens, judgedBy }: Subject): 'hardy' | 'tender' | 'soil' {
+  if (judgedBy === 'surface') return 'soil';
   return hardens ? 'hardy' : 'tender';
 }
 

@@ -3,16 +3,16 @@
  * apart were chosen by leaving each source of outcomes out once; the result hardly moves within a third of any of them.
  */
 
-/** Variety, stage, soil and watering: how far the crop of one report lies from the crop at large. [K] */
-export const VARIETY_SD_K = { hardy: 1.75, tender: 0.8 } as const;
+/** Variety, stage and watering: how far the crop of one report lies from the crop at large. In the soil all differ by less. [K] */
+export const VARIETY_SD_K = { hardy: 1.9, tender: 0.8, soil: 1 } as const;
 /** How far the asker's own garden may lie from all others besides. [K] */
-export const GARDEN_SD_K = { hardy: 1.2, tender: 0 } as const;
+export const GARDEN_SD_K = { hardy: 1.5, tender: 0, soil: 0.7 } as const;
 /** One offset shared by all statements of a source: its thermometer, its nights, its eye. [K] */
 export const SOURCE_SD_K = 1;
 /** Thermometer beside the plants rather than in them. [K] */
 export const BESIDE_SD_K = 1;
 /** The gain of a cover that a source calls by one word (`two-thermometers`). [K] */
-export const COVER_SD_K = 1.5;
+export const COVER_SD_K = 2.5;
 /** Soil surface of another bed: mulch, shoulders above ground. [K] */
 export const SURFACE_SD_K = 1;
 /** From the freezing point of picked produce to a first mark in the ground: roots supercool. [K] */
@@ -27,11 +27,13 @@ export const SOFT = 1.6;
 /** A class of crops, not the crop. */
 export const CLASS_SOFT = 2;
 /** No harm at an outside low: the night may have been cloudy or windy and the leaf warmer; harm has no such excuse. */
-export const HARMLESS_SOFT = 1.7;
+export const HARMLESS_SOFT = 1.8;
 /** A variety by name is often told of because it is hardy. */
 export const NAMED_SOFT = 1.5;
 /** Harm to a plant, when the source does not say whether this part was harmed. */
 export const PART_SOFT = 1.5;
+/** A statement on the crop at large, for one of its kinds that has statements of its own. */
+export const ALIKE_SOFT = 6;
 /** A figure from memory. */
 export const MEMORY_SOFT = 1.3;
 /** Share of statements that are about something else: slugs, the wrong bed, a thermometer under a roof. */
@@ -44,10 +46,12 @@ export const UNKNOWN_INDEX = { list: 0.5, seen: 1 } as const;
 export const KIND_SD_K = {
   hardy: { cold: 3, warm: 1.5, gap: 1.5 },
   tender: { cold: 2, warm: 0, gap: 0.3 },
+  soil: { cold: 2, warm: 1, gap: 1 },
 } as const;
 export const CROP_SD_K = {
   hardy: { cold: 1.25, warm: 1, gap: 1 },
   tender: { cold: 1, warm: 0, gap: 0.3 },
+  soil: { cold: 0.8, warm: 0.6, gap: 0.6 },
 } as const;
 /** All gaps between first mark and half lost together. [K] */
 export const ALL_GAPS_SD_K = 0.3;
@@ -58,8 +62,8 @@ export const WARM_GAP_FRACTION = 0.5;
 /** First mark and half lost are never closer. [K] */
 export const LEAST_GAP_K = 1;
 /** No ice, no mark: leaves freeze from -0.1 to -1.8 °C (`usda-handbook-66`). [°C] */
-export const ICE_BELOW_C = -0.3;
-export const ICE_SD_K = 0.7;
+export const ICE_BELOW_C = -0.5;
+export const ICE_SD_K = 0.4;
 /** A spread narrower or wider than this says nothing more. [K] */
-export const LEAST_SD_K = { hardy: 1.5, tender: 1 } as const;
+export const LEAST_SD_K = { hardy: 1.5, tender: 1, soil: 1 } as const;
 export const MOST_SD_K = 3.5;

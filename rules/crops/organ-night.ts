@@ -24,7 +24,8 @@ export function organNight(outsideC: number, covers: readonly CoverKey[] = []): 
   const key = `${outsideC} ${covers.join()}`;
   const known = KNOWN.get(key);
   if (known !== undefined) return known;
-  const night = bedNight({ ...ordinaryNight(outsideC), bed: { covers } });
+  const ordinary = ordinaryNight(outsideC);
+  const night = bedNight({ ...ordinary, soil: ordinary.soilUnder(covers), bed: { covers } });
   if (night.kind === 'unsound') throw new RangeError(`covers ${covers.join()} cannot lie so`);
   const { leafLowC, surfaceLowC, spread } = night;
   const found = { leafLowC, surfaceLowC, sdK: spread.sdK };

@@ -1,7 +1,7 @@
 /** First damage lies this far above the median lethal temperature of a hardy leaf, 2 to 4 measured (`tamura-2000`). [K] */
 const FIRST_DAMAGE_ABOVE_K = 3;
 /** Kill lies this far below it (`limit-statements`). [K] */
-export const KILL_BELOW_K = 1;
+const KILL_BELOW_K = 1;
 
 /** How far the limits of one organ in one state lie apart. */
 export interface Spacing {

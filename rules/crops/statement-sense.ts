@@ -1,6 +1,5 @@
 import type { ColdEffect, HardinessRow } from './hardiness-row.ts';
 import { CLASS_SOFT, FREEZING_SD_K, HARMLESS_SOFT, LIST_SD_K, SOFT, SOME_MOVE_K } from './limit-priors-table.ts';
-import { KILL_BELOW_K } from './spacing.ts';
 
 /** What a row of the hardiness list says, before its reading is turned into a temperature of the organ. */
 export interface StatementSense {
@@ -29,10 +28,13 @@ const HARDIEST = /\b(hardiest|hardy|hardier cultivars|winter types|selected)\b/;
  * What a row says of the two limits of its organ.
  *
  * @param row - A row in use.
- * @param inSoil - The organ has the temperature of the soil surface.
+ * @param organ - Whether it has the temperature of the soil surface, and how far its end lies below half lost. [K]
  * @see limit-statements (judgement)
  */
-export function statementSense(row: HardinessRow, inSoil: boolean): StatementSense {
+export function statementSense(
+  row: HardinessRow,
+  { inSoil, killK }: { readonly inSoil: boolean; readonly killK: number },
+): StatementSense {
   const plain: StatementSense = {
     about: ABOUT[row.effect],
     limit: 'near',
@@ -51,7 +53,7 @@ export function statementSense(row: HardinessRow, inSoil: boolean): StatementSen
     case 'first-damage':
       return damageSense(row, plain);
     case 'kill':
-      return killSense(row, plain);
+      return killSense(row, plain, killK);
   }
 }
 
@@ -70,9 +72,9 @@ function damageSense({ note, rangeC, authority }: HardinessRow, plain: Statement
 }
 
 /** A list says where a crop ends, a garden that it had ended; a station's "killed" is the end of all but a few. */
-function killSense({ note, authority }: HardinessRow, plain: StatementSense): StatementSense {
+function killSense({ note, authority }: HardinessRow, plain: StatementSense, killK: number): StatementSense {
   if (authority === 'weblog') return { ...plain, limit: 'warmer' };
-  if (authority !== 'growers') return { ...plain, moveK: KILL_BELOW_K };
+  if (authority !== 'growers') return { ...plain, moveK: killK };
   if (HARDIEST.test(note)) return { ...plain, limit: 'warmer' };
   return { ...plain, extraSdK: LIST_SD_K, moveK: plain.soft === 1 ? 0 : -SOME_MOVE_K };
 }

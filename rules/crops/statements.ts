@@ -3,6 +3,7 @@ import { SOURCES } from '../sources.ts';
 import { HARDINESS_ROWS } from './hardiness-list.ts';
 import type { HardinessRow, PlantState, Thermometer } from './hardiness-row.ts';
 import {
+  ALIKE_SOFT,
   BESIDE_SD_K,
   CLASS_SOFT,
   COVER_SD_K,
@@ -18,6 +19,8 @@ import { OUTCOME_ROWS } from './outcome-list.ts';
 import type { OutcomeRow, Seen } from './outcome-row.ts';
 import { plantSize } from './plant-size-table.ts';
 import { setAsideReason } from './set-aside-table.ts';
+import { spacing } from './spacing.ts';
+import { STARTING_PAIRS } from './starting-pairs-table.ts';
 import type { Statement } from './statement.ts';
 import { statementSense } from './statement-sense.ts';
 import type { Subject } from './subjects.ts';
@@ -32,6 +35,11 @@ const COVERS: Partial<Record<Thermometer, readonly CoverKey[]>> = {
 
 /** From big or small plants to ordinary ones: what a big head or a small rosette counts for tonight, undone (`circumstance-steps`). [K] */
 const TO_ORDINARY_K = { big: -1.5, small: 1.5 } as const;
+
+function toOrdinaryK(row: HardinessRow | OutcomeRow): number {
+  const size = plantSize(row);
+  return size === undefined ? 0 : TO_ORDINARY_K[size];
+}
 
 /** Rows of the hardiness list that name the subject, and why some of them are not used. */
 export function listedRows(subject: Subject): readonly { readonly row: HardinessRow; readonly reason?: string }[] {
@@ -67,7 +75,14 @@ export function statementsOn(subject: Subject): readonly Statement[] {
   return [
     ...listed.map(({ row }) => listedStatement(row, subject)),
     ...seenRows(subject).map((row) => seenStatement(row, subject)),
+    ...(subject.alike === undefined ? [] : alikeStatements(subject, subject.alike)),
   ];
+}
+
+/** What is said of the crop at large, for one of its kinds: more softly. */
+function alikeStatements(subject: Subject, rows: Subject['rows']): readonly Statement[] {
+  const { alike: _, ...atLarge } = { ...subject, rows, plants: [] };
+  return statementsOn(atLarge).map((statement) => ({ ...statement, soft: statement.soft * ALIKE_SOFT }));
 }
 
 function isNamed({ rows }: Subject, crop: string, part: string): boolean {
@@ -80,15 +95,17 @@ function unfitReason(row: HardinessRow, { spoiltByIce }: Subject): string | unde
 }
 
 function listedStatement(row: HardinessRow, subject: Subject): Statement {
-  const { about, limit, readC, moveK, extraSdK, soft } = statementSense(row, subject.judgedBy === 'surface');
+  const { about, limit, readC, moveK, extraSdK, soft } = statementSense(row, {
+    inSoil: subject.judgedBy === 'surface',
+    killK: spacing(STARTING_PAIRS[subject.pair].unhardened).killK,
+  });
   const { organC, sdK } = organReading(row.thermometer, readC, subject);
-  const size = plantSize(row);
   const state = row.effect === 'freezing-point' ? 'unhardened' : row.state;
   return {
     about,
     limit,
     hardeningIndex: indexOf(state, UNKNOWN_INDEX.list, subject),
-    organC: organC + moveK + (size === undefined ? 0 : TO_ORDINARY_K[size]),
+    organC: organC + moveK + toOrdinaryK(row),
     sdK: Math.hypot(sdK, extraSdK),
     soft: soft * (SOURCES[row.source].standing === 'READ' ? 1 : MEMORY_SOFT),
     source: row.source,
@@ -130,7 +147,7 @@ function seenStatement(row: OutcomeRow, subject: Subject): Statement {
     isOtherPart ? PART_SOFT : 1,
   ].reduce((product, factor) => product * factor);
   const hardeningIndex = indexOf(row.state, UNKNOWN_INDEX.seen, subject);
-  return { about, limit, hardeningIndex, organC, sdK, soft, source: row.source, row };
+  return { about, limit, hardeningIndex, organC: organC + toOrdinaryK(row), sdK, soft, source: row.source, row };
 }
 
 /** Said of a class of crops, or seen by somebody? */

@@ -15,13 +15,15 @@ export interface Subject {
   readonly spoiltByIce: boolean;
   /** The plant as sources call it when they name no part. */
   readonly plants: readonly string[];
+  /** The crop at large, of which this is one kind. */
+  readonly alike?: Subject['rows'];
   /** Where a plant is kept apart in two parts: which of them goes first. */
   readonly ofTwo?: 'first' | 'last';
 }
 
 /** The organs of a crop that limits are kept for, the eaten one first. */
 export function subjectsOf(cropId: CropId): readonly Subject[] {
-  const { pair, rows, judgedBy = 'leaf', spoiltByIce = false, other } = CROP_TRAITS[cropId];
+  const { pair, rows, judgedBy = 'leaf', spoiltByIce = false, other, alike } = CROP_TRAITS[cropId];
   const plants = [...new Set(rows.map(([crop]) => crop))];
   const eaten: Subject = {
     cropId,
@@ -32,6 +34,7 @@ export function subjectsOf(cropId: CropId): readonly Subject[] {
     hardens: 'hardened' in STARTING_PAIRS[pair],
     spoiltByIce,
     plants,
+    ...(alike !== undefined && { alike }),
   };
   if (other === undefined) return [eaten];
   const isHardier = other.isHardier === true;
@@ -42,7 +45,7 @@ export function subjectsOf(cropId: CropId): readonly Subject[] {
       part: 'other',
       pair: other.pair,
       rows: other.rows,
-      judgedBy: 'leaf',
+      judgedBy: other.judgedBy ?? 'leaf',
       hardens: 'hardened' in STARTING_PAIRS[other.pair],
       spoiltByIce: false,
       ofTwo: isHardier ? 'last' : 'first',

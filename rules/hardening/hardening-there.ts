@@ -57,3 +57,22 @@ function seasonHardeningIndex({ latitudeDeg, elevationM, at, warmerK }: PastWeat
   const meanC = climateGroundC(assumedClimate(latitudeDeg, elevationM), at, 0) + warmerK;
   return settledHardeningIndex([{ lowC: meanC - NIGHT_BELOW_MEAN_K, meanC }]);
 }
+
+/** From mid September to mid November (month times 100 plus day). */
+const AUTUMN_FROM = 915;
+const AUTUMN_TO = 1115;
+const HALF_HARDENED = 0.5;
+
+/**
+ * How hard plants may be taken to be in autumn where no place is known: half hardened from 15 September to 15 November, when weeks
+ * of cold nights lie behind them in some gardens and not in others. A question at any other time is about winter, or about
+ * plants that its grower describes.
+ *
+ * @param at - The night. A northern autumn is meant; a place says otherwise.
+ * @returns `undefined` outside autumn.
+ * @see judgement
+ */
+export function hardeningInAutumn(at: Date): HardeningThere | undefined {
+  const day = (at.getUTCMonth() + 1) * 100 + at.getUTCDate();
+  return day >= AUTUMN_FROM && day <= AUTUMN_TO ? { hardeningIndex: HALF_HARDENED, basis: 'season' } : undefined;
+}

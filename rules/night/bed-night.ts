@@ -15,6 +15,7 @@ import { type ForecastKind, leafSpread, type Spread } from './spread.ts';
 
 const HOUR_MS = 3_600_000;
 const MINUTE_MS = 60_000;
+const COARSE_STEP_MIN = 30;
 /** Blankets come off an hour after sunrise (common practice). */
 const UNCOVER_AFTER_SUNRISE_H = 1;
 /** Long enough for leaves to thaw. */
@@ -204,12 +205,8 @@ function withoutWater(laid: CoverStack, { waterAtDuskC }: BedAsLaid): CoverStack
   return rest;
 }
 
-function nightOf(
-  { site, soil, bed, window, forecast }: BedNightInput,
-  stack: SoundStack,
-  run: NightRun,
-  shared: SharedNight,
-): BedNight {
+function nightOf(input: BedNightInput, stack: SoundStack, run: NightRun, shared: SharedNight): BedNight {
+  const { site, soil, bed, window, forecast } = input;
   const { first, last } = stepsWithin(run, window);
   const low = lowest(run.leafC, first, last);
   const leafLowC = run.leafC[low] ?? Number.NaN;
@@ -235,12 +232,29 @@ function nightOf(
       cloudFraction: cloudAt(shared.prepared.series, leafLowAt),
       windMPerS: outside.wind10MPerS,
       soilSdK: soil.sdK,
+      ...(stack.night.layers.length > 0 && { soilShareK: soilShareK(input, stack, shared) }),
       sunBeforeNightH: (shared.sunset.getTime() - shared.knownFrom.getTime()) / HOUR_MS,
       forecast,
     }),
     stack,
     run,
   };
+}
+
+/**
+ * Half of what the leaf minimum moves between a soil that is warmer and one that is colder by its standard deviation: far more where the cold
+ * one has spent the heat of its freezing than on an ordinary night. In coarse steps, for a difference.
+ */
+function soilShareK(input: BedNightInput, stack: SoundStack, shared: SharedNight): number {
+  const { soil, window } = input;
+  const base = { ...nightInput(input, stack, shared), end: window.to };
+  const leafLowC = (byK: number) => {
+    const soilProfile = soil.profile.map(({ depthM, soilC }) => ({ depthM, soilC: soilC + byK }));
+    const run = nightRun({ ...base, soilProfile }, { prepared: shared.prepared, stepMin: COARSE_STEP_MIN });
+    const { first, last } = stepsWithin(run, window);
+    return run.leafC[lowest(run.leafC, first, last)] ?? Number.NaN;
+  };
+  return Math.max(0, leafLowC(soil.sdK) - leafLowC(-soil.sdK)) / 2;
 }
 
 /** Indices of the first and last step inside a window. */

@@ -21,7 +21,7 @@ export interface BedInCold {
 
 const FREEZING_C = 0;
 /** Under glazing even a dull winter day is so much warmer than outside (judgement). [K] */
-const GLAZED_DAY_K = 4;
+export const GLAZED_DAY_K = 4;
 
 /**
  * Nights in which leaves have stayed frozen since they last thawed.

@@ -71,6 +71,8 @@ export interface SpreadInput {
   /** Wind at 10 m then. [m s⁻¹] */
   readonly windMPerS: number;
   readonly soilSdK: number;
+  /** Half of what the leaf minimum moves when the soil begins so much warmer and colder; by the table when absent. [K] */
+  readonly soilShareK?: number;
   /** Hours of weather before sunset that the run began with; a day when absent. [h] */
   readonly sunBeforeNightH?: number;
   readonly forecast: ForecastKind;
@@ -79,7 +81,7 @@ export interface SpreadInput {
 /**
  * Standard deviation of the leaf minimum.
  *
- * @returns Forecast error scaled by how much of it reaches the leaf, spread of the model, soil beyond the 1.5 K in that, and
+ * @returns Forecast error scaled by how much of it reaches the leaf, spread of the model, the soil's share beyond that of 1.5 K on an ordinary night, and
  * an unknown weight of row cover and a day before that nobody told of, in quadrature.
  *
  * @remarks Under half or full cloud the truth lies rather on the cold side: a gap in the cloud costs 1–3 K.
@@ -87,7 +89,8 @@ export interface SpreadInput {
 export function leafSpread(input: SpreadInput): Spread {
   const row = SPREADS[spreadGroup(input.covers, input.walls)];
   const forecastSdK = forecastLowSdK(input.forecast, input);
-  const beyondTableK = Math.sqrt(Math.max(0, input.soilSdK ** 2 - SOIL_SD_IN_TABLE_K ** 2));
+  const soilShareK = input.soilShareK ?? row.perSoilK * input.soilSdK;
+  const soilBeyondTableK = Math.sqrt(Math.max(0, soilShareK ** 2 - (row.perSoilK * SOIL_SD_IN_TABLE_K) ** 2));
   const parts: SpreadPart[] = [
     { cause: 'forecast', sdK: row.perForecastK * forecastSdK },
     {
@@ -98,7 +101,7 @@ export function leafSpread(input: SpreadInput): Spread {
         between(WIND_OF_COLUMNS, row.modelSdK, input.windMPerS),
       ),
     },
-    { cause: 'soil', sdK: row.perSoilK * beyondTableK },
+    { cause: 'soil', sdK: soilBeyondTableK },
     { cause: 'day-unknown', sdK: row.withoutDayK * shareOfDayMissing(input.sunBeforeNightH) },
     { cause: 'row-cover-weight', sdK: input.covers.includes('row-cover') ? UNKNOWN_WEIGHT_SD_K : 0 },
   ];

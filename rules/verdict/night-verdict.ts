@@ -76,6 +76,19 @@ export function nightVerdict(input: VerdictInput): NightVerdict {
   return { verdict: verdictOf(odds), odds, tolerance, adjustments: by, organLowC, sdTotalK };
 }
 
+/**
+ * What the same night comes to for the part of the plant that is not eaten.
+ *
+ * @returns `undefined` for a crop that is kept as one.
+ */
+export function otherPartVerdict(input: VerdictInput): NightVerdict | undefined {
+  const { crop } = input;
+  if (crop.other === undefined) return undefined;
+  const { other, ...eaten } = crop;
+  const hardeningIndex = other.hardens ? input.hardeningIndex : 0;
+  return nightVerdict({ ...input, hardeningIndex, crop: { ...eaten, ...other, name: eaten.name } });
+}
+
 /** The table's limits with what the garden itself has shown. */
 function taught(table: Tolerance, learned: HardinessBelief | undefined): Tolerance {
   if (learned === undefined) return table;

@@ -1,4 +1,4 @@
-import { comparisons } from './accuracy/comparisons.ts';
+import { comparisons, parts } from './accuracy/comparisons.ts';
 import { cropsMarkdown, outcomesMarkdown } from './accuracy/outcome-print.ts';
 import { asJson, asMarkdown, asText } from './accuracy/print.ts';
 
@@ -15,8 +15,8 @@ function main(words: readonly string[]): number {
 }
 
 const SHOWN: Readonly<Record<string, () => void>> = {
-  '--text': () => print(`${asText(comparisons())}\n\n${outcomesMarkdown()}`),
-  '--markdown': () => print(asMarkdown(comparisons())),
+  '--text': () => print(`${asText(parts())}\n\n${outcomesMarkdown()}`),
+  '--markdown': () => print(asMarkdown(parts())),
   '--json': () => print(asJson(comparisons())),
   '--outcomes': () => print(outcomesMarkdown()),
   '--crops': () => print(cropsMarkdown()),

@@ -7,7 +7,7 @@ import type { Vocabulary } from '../../language/vocabulary.ts';
 import type { Button, Reply } from '../../talk/reply.ts';
 import { orderSentence } from '../../text/order-words.ts';
 import { list, saidBack } from '../../text/phrases.ts';
-import { cropWord } from '../../text/reader.ts';
+import { cropWord, type Reader } from '../../text/reader.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { COLDEST_ASKED_C, WARMEST_ASKED_C } from './asked-night.ts';
 import { bothWaysAnswer } from './both-ways.ts';
@@ -147,6 +147,8 @@ const MEASURED: ReadonlySet<Understood['intent']> = new Set([
 
 const OF_A_PLANT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'how-cold']);
 
+const OF_A_DAY: ReadonlySet<Understood['intent']> = new Set(['vent', 'close', 'pick', 'season']);
+
 /** No crop to judge: never a verdict on nothing. */
 function nothingThere(understood: Understood, context: AskContext): Answered {
   return context.plots === undefined
@@ -160,7 +162,7 @@ function areAlike(plots: readonly Plot[]): boolean {
 }
 
 function problemAnswer(understood: Understood, { reader }: AskContext): Answered | undefined {
-  const { problem, lowC, temperature: said, covers } = understood;
+  const { problem, covers } = understood;
   if (problem === 'unknown-cover') {
     const names = list(understood.unknownCovers.map((each) => `"${saidBack(each)}"`));
     return refused(understood, `I do not know ${names} as a cover, so I give no verdict.`, [
@@ -172,13 +174,16 @@ function problemAnswer(understood: Understood, { reader }: AskContext): Answered
     if (unsound !== undefined) return refused(understood, orderSentence(unsound, reader));
   }
   if (problem === 'impossible-cold' || problem === 'impossible-heat') return declinedAnswer(understood);
-  const lowest = lowC ?? 0;
-  if (lowest < COLDEST_ASKED_C || lowest > WARMEST_ASKED_C) {
-    const value = said === undefined ? '' : `${saidTemperature(said)} is `;
-    const range = `${degrees(COLDEST_ASKED_C, reader.units)} and ${temperature(WARMEST_ASKED_C, reader.units)}`;
-    return refused(understood, `${value}outside what I can reckon with: name a low between ${range}.`);
-  }
-  return undefined;
+  return OF_A_DAY.has(understood.intent) ? undefined : lowOutOfReach(understood, reader);
+}
+
+/** A night colder or warmer than the balance of heat is made for. */
+function lowOutOfReach(understood: Understood, { units }: Reader): Answered | undefined {
+  const { lowC = 0, temperature: said } = understood;
+  if (lowC >= COLDEST_ASKED_C && lowC <= WARMEST_ASKED_C) return undefined;
+  const value = said === undefined ? '' : `${saidTemperature(said)} is `;
+  const range = `${degrees(COLDEST_ASKED_C, units)} and ${temperature(WARMEST_ASKED_C, units)}`;
+  return refused(understood, `${value}outside what I can reckon with: name a low between ${range}.`);
 }
 
 function unknownCropAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {

@@ -8,6 +8,7 @@ import {
   commonFrame,
   exposedSite,
   type HardeningThere,
+  hardeningInAutumn,
   hardinessLearned,
   type LearnedHardiness,
   type NightSite,
@@ -22,6 +23,9 @@ import {
 import { COUNTED_BED_M2, OPENING_SIZES } from '../../language/conditions/measures.ts';
 import type { SaidExposure, Understood } from '../../language/understood.ts';
 
+/** How hard plants under covers are at a place, by what the covers do in a night. */
+export type HardeningUnder = (covers: readonly CoverKey[], night: BedNight) => HardeningThere;
+
 /** The night that a question is about, whatever it is computed from. */
 export interface AskedNight {
   /** Outside low, as a forecast or a thermometer at 2 m gives it. [°C] */
@@ -34,7 +38,7 @@ export interface AskedNight {
   /** How crops came through earlier nights there and in the club's gardens; absent where no own bed is meant. */
   readonly outcomes?: ReadonlyMap<CropId, readonly SeenOutcome[]>;
   /** How hard the weather behind has made plants under covers there; absent where no place is known. */
-  readonly hardeningUnder?: (covers: readonly CoverKey[], night: BedNight) => HardeningThere;
+  readonly hardeningUnder?: HardeningUnder;
   under(bed: BedAsLaid): BedNight | UnsoundOrder;
   /** The same night on open ground, where the question puts the bed beside a wall or a tree. */
   inTheOpen?(): AskedNight;
@@ -61,9 +65,11 @@ export function statedNight(lowC: number, said: SaidOfNight, now: Date, site?: P
   const night = ordinaryNight(lowC, nightOptions(said, now, site));
   const laid = saidLaid(said);
   let shared: SharedNight | undefined;
+  const autumn = hardeningInAutumn(now);
   return {
     lowC,
     windMPerS: night.assumed.windMPerS,
+    ...(autumn !== undefined && { hardeningUnder: () => autumn }),
     assumed: night.assumed,
     ...inTheOpenToo(lowC, said, now, site),
     under: eachOnce((bed) => {

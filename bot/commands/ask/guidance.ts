@@ -16,6 +16,7 @@ import type { Answered, AskContext } from './answered.ts';
 import { statedNight } from './asked-night.ts';
 import { measureLines } from './before-night.ts';
 import { refused } from './refused.ts';
+import { saidTemperature } from './understood-line.ts';
 
 /** Open above this temperature among the leaves: 24 °C or 75 °F (common practice, no source). [°C] */
 const OPEN_ABOVE_C = 23.9;
@@ -93,6 +94,7 @@ export function dayRuleAnswer(understood: Understood, { reader }: AskContext): A
   const limit = temperature(OPEN_ABOVE_C, reader.units);
   switch (understood.intent) {
     case 'vent':
+      if (understood.lowC !== undefined && understood.lowC > OPEN_ABOVE_C) return openNow(understood, understood.lowC);
       return answered(
         understood,
         `Open when a thermometer among the leaves passes ${limit}, and on any sunny morning before it does.`,
@@ -116,6 +118,24 @@ export function dayRuleAnswer(understood: Understood, { reader }: AskContext): A
         ['frozen-leaves'],
       );
   }
+}
+
+/** How wide, by how hot it is among the leaves (judgement). [°C] */
+const HALF_OPEN_ABOVE_C = 29;
+const WIDE_OPEN_ABOVE_C = 34;
+
+/** "The cold frame is at 95F": leaves cook within the hour, so what to do comes first. */
+function openNow(understood: Understood, insideC: number): Answered {
+  const said = understood.temperature === undefined ? 'That' : saidTemperature(understood.temperature);
+  return answered(understood, `Open now, ${widthWords(insideC)}: ${said} is too hot under a cover.`, [
+    'Shade the plants if the sun stays out, and water the soil, not the leaves.',
+    'Shut again two hours before sunset, so that the sun still warms the soil under it.',
+  ]);
+}
+
+function widthWords(insideC: number): string {
+  if (insideC > WIDE_OPEN_ABOVE_C) return 'as wide as it goes, or take the lid or film off';
+  return insideC > HALF_OPEN_ABOVE_C ? 'half wide at least' : 'a hand wide, wider in full sun';
 }
 
 /** What the bot is for, to who asked something else. */

@@ -6,7 +6,9 @@ import {
   type Crop,
   type NightVerdict,
   nightVerdict,
+  otherPartVerdict,
   type UnsoundOrder,
+  type VerdictInput,
 } from '../../../rules/index.ts';
 import type { Stage } from '../../language/understood.ts';
 import { type AskedNight, hardinessThere } from './asked-night.ts';
@@ -19,6 +21,8 @@ export interface Judged {
   readonly bedName?: string;
   readonly night: BedNight;
   readonly verdict: NightVerdict;
+  /** Of the part that is not eaten, where growers keep the two apart. */
+  readonly otherPart?: NightVerdict;
   /** What it was judged at. [0…1] */
   readonly hardeningIndex: number;
   /** The verdict if the plants have grown warm, where that was not said and would change the word. */
@@ -65,9 +69,9 @@ export function judgedNight(
     ...(followedIndex !== undefined && { followedIndex }),
     ...(asked.hardeningUnder && { there: asked.hardeningUnder(covers, night) }),
   });
-  const at = (index: number, leafTouchesCover = false) => {
+  const inputAt = (index: number, leafTouchesCover = false): VerdictInput => {
     const learned = hardinessThere(asked, crop, index);
-    return nightVerdict({
+    return {
       crop,
       hardeningIndex: index,
       leafLowC: night.leafLowC,
@@ -80,9 +84,11 @@ export function judgedNight(
         smallRosette: state.stage === 'baby' && crop.organ === 'leaf',
       },
       ...(learned && { learned }),
-    });
+    };
   };
+  const at = (index: number, leafTouchesCover = false) => nightVerdict(inputAt(index, leafTouchesCover));
   const verdict = at(hardeningIndex);
+  const otherPart = otherPartVerdict(inputAt(hardeningIndex));
   const otherwise = otherwiseIndex === undefined ? undefined : at(otherwiseIndex);
   const pressed = night.stack.touchesLeaves ? at(hardeningIndex, true) : undefined;
   return {
@@ -90,6 +96,7 @@ export function judgedNight(
     covers,
     night,
     verdict,
+    ...(otherPart !== undefined && { otherPart }),
     hardeningIndex,
     hardening: basis,
     ...(otherwise !== undefined &&

@@ -14,6 +14,7 @@ import { kindsLines } from '../../text/kinds-words.ts';
 import { othersLine } from '../../text/learned-words.ts';
 import { layingWords } from '../../text/night-words.ts';
 import { orderSentence } from '../../text/order-words.ts';
+import { littleKnownLines, otherPartLines } from '../../text/part-words.ts';
 import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../../text/verdict-words.ts';
@@ -92,6 +93,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
     capitalised(toleranceLine(crop, verdict.tolerance, stateWords(one), reader)),
     oddsLine(verdict.odds),
     ...skyLines(understood),
+    ...otherPartLines(crop, verdict, one.otherPart),
   ];
   const more = marginLine(one, understood, night, reader);
   return [
@@ -103,6 +105,7 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
         ...(more === undefined ? [] : [more]),
         ...snowLines(one, understood, night, reader),
         ...assumedLines([one], understood, night, reader),
+        ...littleKnownLines(crop, reader),
         ...kindsLines(crop, reader),
         ...othersLines([one], night, reader),
       ],
@@ -122,10 +125,12 @@ function manyInShort(all: readonly Judged[], { understood, context, night }: Tel
       (whose === '' && understood.shed === undefined) || one.verdict.verdict === 'holds'
         ? undefined
         : marginLine(one, understood, night, reader);
-    return [row, ...remedyLines(one), ...crownLine(one), ...(more === undefined ? [] : [more])];
+    const parts = otherPartLines(one.crop, one.verdict, one.otherPart);
+    return [row, ...parts, ...remedyLines(one), ...crownLine(one), ...(more === undefined ? [] : [more])];
   });
   const assumed = assumedLines(all, understood, night, reader);
-  return [{ lines: rows }, { lines: [...assumed, ...othersLines(all, night, reader)] }];
+  const little = [...new Set(all.flatMap(({ crop }) => littleKnownLines(crop, reader)))];
+  return [{ lines: rows }, { lines: [...assumed, ...little, ...othersLines(all, night, reader)] }];
 }
 
 /** What others of the club saw, where it moved a verdict. */

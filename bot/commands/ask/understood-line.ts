@@ -18,6 +18,7 @@ export function understoodLine(
     ...(crops.length > 0 ? [list(crops)] : []),
     ...(understood.temperature === undefined ? [] : [temperaturePart(understood)]),
     ...stackParts(understood, reader),
+    ...readAsParts(understood),
     ...stateParts(understood),
     ...skyParts(understood, reader),
     ...(understood.when === undefined ? [] : [understood.when.replace('-', ' ')]),
@@ -47,6 +48,10 @@ const SNOW_PLACES = {
   'on-ground': 'on the ground, not on the plants',
   falling: 'still to fall',
 } as const;
+
+function readAsParts({ readAs }: Understood): string[] {
+  return readAs.length === 0 ? [] : [`read as: ${list(readAs.map((word) => `“${saidBack(word, 30)}”`))}`];
+}
 
 function stateParts({ hardened, stage }: Understood): string[] {
   return [
@@ -83,6 +88,7 @@ function windPart(sky: Understood['sky'], units: Reader['units']): string | unde
 function temperaturePart({ temperature: said, assumptions }: Understood): string {
   if (said === undefined) return '';
   const value = saidTemperature(said);
+  if (assumptions.includes('felt-as-air')) return `${value}, taken as the air though you said how it feels`;
   if (assumptions.includes('colder-end')) return `${value}, the colder end`;
   if (assumptions.includes('colder-of-several')) return `${value}, the coldest that you named`;
   if (said.unitReason === 'preferred') return `${value} (you gave no unit)`;
@@ -94,8 +100,8 @@ export function saidTemperature({ value, unit }: SaidTemperature): string {
   return `${value < 0 ? '−' : ''}${Math.abs(value)} °${unit}`;
 }
 
-function stackParts({ covers, options, unknownCovers }: Understood, { dialect }: Reader): string[] {
+function stackParts({ covers, coversOtherwise, options, unknownCovers }: Understood, { dialect }: Reader): string[] {
   if (options !== undefined) return [options.map((keys) => stackWords(keys, dialect)).join(' against ')];
   if (covers === undefined) return unknownCovers.map((words) => `"${saidBack(words, 30)}"`);
-  return [stackWords(covers, dialect)];
+  return [`${stackWords(covers, dialect)}${coversOtherwise === undefined ? '' : ' (perhaps off)'}`];
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Button, Reply } from '../../talk/reply.ts';
 import type { Request } from '../../talk/request.ts';
 import { capitalised } from '../../text/phrases.ts';
+import type { Reader } from '../../text/reader.ts';
 import type { ButtonHandler, Command } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';
 import { checkedOptions, maybe, oneOf } from '../options.ts';
@@ -9,7 +10,7 @@ import type { Services } from '../services.ts';
 import { ownSite, ownSites, siteOption } from '../site/own-sites.ts';
 import { forecastsOf } from '../site/site-weather.ts';
 import { read } from '../typed/read.ts';
-import { NIGHTS_AND_WEEK } from './night-option.ts';
+import { NIGHTS_AND_WEEK, type NightOrWeek } from './night-option.ts';
 import { ownNightsReply } from './own-nights.ts';
 import { ownWeekReply } from './own-week.ts';
 
@@ -41,14 +42,24 @@ async function tonight(request: Request, services: Services): Promise<Reply> {
   const { site: typed, night = 'tonight' } = checkedOptions(request, schema);
   const reader = await readerFor(request, services);
   const { memberId, now } = request;
-  if (services.sample !== undefined && ((await services.store?.sites.list(memberId)) ?? []).length === 0) {
-    const reply = await services.sample(reader, night);
-    return { ...reply, sections: [...reply.sections, { lines: [SAMPLE_NOTICE] }] };
-  }
+  const sample = await sampleNight(night, memberId, reader, services);
+  if (sample !== undefined) return sample;
   const store = storeOf(services);
   const sites = typed === undefined ? await ownSites(store, memberId) : [await ownSite(store, request, typed)];
   if (night === 'week') return ownWeekReply({ sites, reader, now }, store, forecastsOf(services));
   return ownNightsReply({ sites, night, reader, now }, store, forecastsOf(services));
+}
+
+/** The sample garden's night, for who has no garden here yet where it is shown. */
+export async function sampleNight(
+  night: NightOrWeek,
+  memberId: string,
+  reader: Reader,
+  { sample, store }: Services,
+): Promise<Reply | undefined> {
+  if (sample === undefined || ((await store?.sites.list(memberId)) ?? []).length > 0) return undefined;
+  const reply = await sample(reader, night);
+  return { ...reply, sections: [...reply.sections, { lines: [SAMPLE_NOTICE] }] };
 }
 
 const MY_BEDS = 'my-beds';

@@ -81,7 +81,7 @@ export function cropsMarkdown(): string {
         outside(lt50C, crop.judgedBy),
         crop.other === undefined
           ? ''
-          : `${crop.other.name}: first mark near ${outside(crop.other.hardened.firstMarkC, 'leaf')}`,
+          : `${crop.other.name}: first mark near ${outside(crop.other.hardened.firstMarkC, crop.other.judgedBy)}`,
         crop.isKnown ? 'statements' : `its kind (${knownOfKind(crop.id)?.name.american ?? 'none known'})`,
       ];
       return `| ${cells.join(' | ')} |`;

@@ -1,5 +1,6 @@
 import type { Tolerance } from '../../../rules/crops/crop.ts';
 import { CROP_NAMES } from '../../../rules/crops/crop-names-table.ts';
+import type { Told } from '../../../rules/crops/limit-fit.ts';
 import { limitsOf, wholeFit } from '../../../rules/crops/limits.ts';
 import type { Subject } from '../../../rules/crops/subjects.ts';
 
@@ -30,9 +31,14 @@ export function limitsTable(): string {
     const [eaten, other] = told.filter(({ subject }) => subject.cropId === id);
     if (eaten === undefined) throw new Error(`${id} has no organ`);
     const more = other === undefined ? '' : `, other: { ${organText(other.subject)} }`;
-    return `  '${id}': { ${organText(eaten.subject)}, statements: ${eaten.statements.length}${more} },\n`;
+    return `  '${id}': { ${organText(eaten.subject)}, statements: ${ownStatements(eaten)}${more} },\n`;
   });
   return `${HEAD}${rows.join('')}};\n`;
+}
+
+/** Statements that name the crop itself. */
+function ownStatements({ subject, statements }: Told): number {
+  return subject.rows.length === 0 ? 0 : statements.length;
 }
 
 function organText(subject: Subject): string {
