@@ -8,7 +8,7 @@ describe('remedies come as a grower ranks them (common practice)', () => {
     { ask: 'can I just throw straw over lettuce heads', month: 10, says: [/^No: loose straw is no cure/] },
     { ask: 'Straw on my tomato plants to save them from -2?', locale: 'en-GB', month: 5, says: [/^No/] },
     {
-      ask: 'Least work for kale at 22?',
+      ask: 'Least work for kale at 27?',
       month: 11,
       says: [/holds/],
       verdict: ['holds'],
