@@ -8,8 +8,8 @@ describe('remedies come as a grower ranks them (common practice)', () => {
     { ask: 'can I just throw straw over lettuce heads', month: 10, says: [/^No: loose straw is no cure/] },
     { ask: 'Straw on my tomato plants to save them from -2?', locale: 'en-GB', month: 5, says: [/^No/] },
     {
-      ask: 'Least work for kale at 27?',
-      month: 11,
+      ask: 'Least work for kale at 22?',
+      month: 1,
       says: [/holds/],
       verdict: ['holds'],
       neverSays: [/To make it hold/],
