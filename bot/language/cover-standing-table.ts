@@ -34,7 +34,7 @@ export const ABSENT_BEFORE: readonly RegExp[] = [
     `(^| )(${NOT}|nobody|no one|forgot to|forgotten to|neglected to|failed to|unable to|no time to|no chance to|too (late|tired|lazy|windy|dark|cold) to|without)( (?!(?:${FATE})( |$))\\w+){0,2} (${PUT})( on| up| out| over| back| any| a| the| round to| around to)*$`,
   ),
   // "took off the blanket", "left the blanket off" is `after`
-  /(^| )(took|taken|take|taking|pulled|pull|ripped|tore|blew|blown|lifted|whipped|stripped|knocked|pushed|dragged|threw|left)( \w+)? (off|away|out|aside)$/,
+  /(^| )(took|taken|take|taking|pulled|pull|ripped|tore|blew|blown|lifted|whipped|stripped|knocked|pushed|dragged|threw|left)( \w+)? (off|of|away|out|aside)$/,
   /(^| )(ate|eaten|chewed|stole|nicked|pinched|shredded|destroyed|burned|burnt|wrecked|ruined|flattened)( up)?$/,
   /(^| )(if only( \w+){0,5}|promised( \w+){0,2}|(keep |been )?meaning to( \w+){0,3}|(id|ive|had|i) planned( \w+){0,2}|ran out|run out|refuse to (use|put|buy|own)( \w+)?)$/,
   /(^| )(removed|removing|uncovered|stripped|unwrapped|rolled up|rolled back|folded up|folded away|packed away|put away|opened|unzipped)( up| the| my)*$/,
@@ -80,7 +80,7 @@ export const ABSENT_LATER: readonly RegExp[] = [
   /(^| )(took|taken|pulled|ripped|tore|stripped|lifted|blew|removed|carried|whipped|knocked|stole|borrowed|grabbed|lost|forgot|sold)( (it|them|that|both|everything|those))( |$)/,
   /(^| )(mine|ours|i|we|it|they) (isnt|arent|wasnt|werent|havent|hasnt|didnt|dont|couldnt|never did|refused)( (any ?more|yet|so|on|now))?( [.,;!?]|$)/,
   /(^| )(its|it is|theyre|they are|it|they)( (is|are|was|were|all|still|back|now|just|lying|sitting)){0,3} (in|at|on) (the|its|my|a|an|their|our) (ditch|creek|box|boxes|house|shed|garage|car|fence|trees?|neighbou?rs|wash|attic|barn|closet|bag|road|field|river|hedge|pond|loft|truck|store|mail|floor|ground)( |$)/,
-  /(^| )(never used (any|one|it)|stood open|stands open|isnt over anything|not over anything)( |$)/,
+  /(^| )(never used (any|one|it)|stood open|stands open|isnt over anything|not over (anything|it|them)|(hanging|flapping|lying|caught|stuck) (on|in) the)( |$)/,
   /(^| )(but|then|and|,) (i |we |ive |have |just |completely |totally |clean )*(forgot|forgotten|didnt|havent|hadnt|couldnt|never did|never got|ran out)( |$)/,
 ];
 
@@ -102,17 +102,17 @@ export const DOUBTFUL: readonly RegExp[] = [
   /(^| )(might|maybe|perhaps|probably|possibly|hopefully|hope|hoping|supposed|meant|plan|plans|planning|planned|intend|intending|ordered|order|buy|buying|bought|considering|thinking|unsure|whether|unless|wish|want|wanted|should be|should have|almost|nearly|half|partly|partially|tried|try|trying|arrives?|arriving|later|gonna put|going to put|going to throw|going to (get|use|add|cover|lay|pull)|ready to go|on hand|handy|spare|in reserve|available|i think|i guess|i believe|i assume|if it (stays|holds)|stays on|holds up)( |$)/,
   /(^| )if (the |my |our |a )*COVER( |$)/,
   /(^| )struckout( |$)/,
-  new RegExp(`(^| )(${PERSON})(s)?( |$)(?!(CROP|put|covered|threw|laid|tucked|pulled))`),
+  /(^| )(neighbou?rs?|friends?|brother|sister|cousin|uncle|aunt|next door|somebody|someone)(s)?( |$)(?!(CROP|put|covered|threw|laid|tucked|pulled|says|said))/,
 ];
 
 /** "was under a blanket", "had fleece on": said of a night that is not the one asked about. */
 export const PAST_BEFORE =
-  /(^| )(was|were|had|been|having|raised|started|germinated|spent|kept|lived|came|come|moved|from)( \w+){0,3}$/;
+  /(^| )(was|were|had|raised|started|germinated|spent|came from|come from|came out|moved from|from)( \w+){0,3}$/;
 export const PAST_AFTER = /^(was|were|had been)( |$)/;
 
 /** A denial that is spent on something else before it reaches the cover: "won't survive under", "not sure about". */
 export const SPENT_DENIAL = new RegExp(
-  `(^| )((?:${NOT}|no|hardly|barely|or not|if not|why not|no idea|no (?:problem|worries|clue|frost|rain|sun|snow|light|other|more|question|doubt|way))(?: (?!COVER)\\w+){0,2} (?:${FATE})|or not|if not|why not|no (?:problem|worries|frost|rain|sun|heat|heater|heating|other|question|doubt|way|longer than))(?= |$)`,
+  `(^| )((?:${NOT}|no|hardly|barely|or not|if not|why not|no idea|no (?:problem|worries|clue|frost|rain|sun|snow|light|other|more|question|doubt|way))(?: (?!COVER)\\w+){0,2} (?:${FATE})|or not|if not|why not|no (?:problem|worries|frost|rain|sun|heat|heater|heating|other|question|doubt|way|longer than)|not NUM|not (?:yet )?STATE)(?= |$)`,
   'g',
 );
 

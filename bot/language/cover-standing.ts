@@ -27,7 +27,7 @@ import {
   SPENT_DENIAL,
 } from './cover-standing-table.ts';
 import { COVER, type Surroundings, surroundingsOf } from './cover-surroundings.ts';
-import type { Span } from './span.ts';
+import { isCue, type Span, senseOf } from './span.ts';
 
 /** Is a cover that a text names on the plants? `doubtful`: it may or may not be, so both must be answered. */
 export type Standing = 'laid' | 'absent' | 'doubtful';
@@ -39,7 +39,7 @@ export function standingsOf(
   ofLastNight: boolean,
 ): readonly Standing[] {
   const places = new Set(mentions.map(({ at }) => at));
-  const isBareNow = mentions.some(({ keys }) => keys.length === 0);
+  const isBareNow = mentions.some(({ keys, at }) => keys.length === 0 && !isOneChoice(spans, at)) && !weighs(spans);
   const words = spans.slice(0, MOST_WORDS).map(({ plain }) => plain);
   const wholeText = words.join(' ').replace(SPENT_DENIAL, ' ');
   const standings: Standing[] = [];
@@ -59,6 +59,23 @@ export function standingsOf(
     standings.push(mention.keys.length === 0 ? 'laid' : standingOf(said));
   }
   return standings;
+}
+
+/** "nothing but a sheet". */
+function isOneChoice(spans: readonly Span[], at: number): boolean {
+  return /^(but|except|besides|or)$/.test(spans[at + 1]?.plain ?? '');
+}
+
+/** "bare or fleece": bare is then one of the ways to choose from. */
+function weighs(spans: readonly Span[]): boolean {
+  return spans.some((span, at) => {
+    if (!isCue(span, 'or', 'versus')) return false;
+    const near = [...spans.slice(Math.max(0, at - 2), at), ...spans.slice(at + 1, at + 4)];
+    return (
+      near.some((each) => senseOf(each, 'cover')) &&
+      near.some((each) => senseOf(each, 'bare') ?? senseOf(each, 'cover'))
+    );
+  });
 }
 
 /** "chard in a cold frame is lost": what is said behind a cover that something lies under is said of that. */

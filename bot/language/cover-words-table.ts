@@ -19,7 +19,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'row-cover',
     phrases:
-      'row cover, floating row cover, floating cover, crop cover, fleece, garden fleece, horticultural fleece, plant fleece, ' +
+      'row cover, roe cover, ro cover, floating row cover, floating cover, crop cover, fleece, garden fleece, horticultural fleece, plant fleece, ' +
       'agro fabric, agrofabric, agricultural fabric, agri fabric, garden fabric, horticultural fabric, row cover fabric, ' +
       'spunbond, spunbonded, spunbonded fabric, spunbonded row cover, spun bonded polypropylene, nonwoven, non woven, ' +
       'non woven fabric, floating fabric, agricultural cloth, garden cloth, row fabric, fabric, fabric cover, plant cover, ' +
@@ -117,7 +117,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'cold-frame',
     phrases:
-      'cold frame, frame, glass frame, garden frame, glazed frame, wooden frame, window frame, glass cold frame, brick frame, ' +
+      'cold frame, cole frame, coal frame, frame, glass frame, garden frame, glazed frame, wooden frame, window frame, glass cold frame, brick frame, ' +
       'glass box, glazed box, cold box, hot bed frame, hotbed, hot bed, dutch light frame, dutch lights, sash frame, storm window frame, ' +
       'wooden cold frame, glass top, under glass, glass, glass lid, glass lights, sash, sashes',
   },
@@ -242,13 +242,13 @@ export const COVER_WORDS: readonly CoverWords[] = [
 export const BARE_WORDS: readonly { readonly fronts?: string; readonly phrases: string }[] = [
   {
     phrases:
-      'bare, unfleeced, unblanketed, unsheeted, untarped, stand open, stands open, standing open, stood open, stood in the open, refuse to cover, would have covered, would have fleeced, should have covered, should have fleeced, meant to cover, meaning to cover, cover ripped off, covers ripped off, cover blew off, covers blew off, cover blown off, covers blown off, cover is off, covers are off, cover came off, covers came off, cover gone, covers gone, there isnt any on, isnt any on, none on, none over, aint covered, nothing, with nothing on, uncovered, unprotected, open ground, open bed, in the open, out in the open, exposed, naked, ' +
+      'bare, nothing over top, nothing on, dont have anything on, dont have anything on em, dont have anything over, doesnt have anything on, have nothing on, has nothing on, not a thing over, not a thing over them, not a thing on, never had a stitch on, not a stitch on, open to the sky, unfleeced, unblanketed, unsheeted, untarped, stand open, stands open, standing open, stood open, stood in the open, refuse to cover, would have covered, would have fleeced, should have covered, should have fleeced, meant to cover, meaning to cover, cover ripped off, covers ripped off, cover blew off, covers blew off, cover blown off, covers blown off, cover is off, covers are off, cover came off, covers came off, cover gone, covers gone, there isnt any on, isnt any on, none on, none over, aint covered, nothing, with nothing on, uncovered, unprotected, open ground, open bed, in the open, out in the open, exposed, naked, ' +
       'unsheltered, outdoors, outside in the open, open field, open air, in the open air, uncovered bed, open garden, unmulched, ' +
       'without a cover, not covered, not covering, never covered, forgot to cover, no row cover or anything, ' +
       'not under anything, not under cover, not under any cover, under nothing',
   },
   {
-    fronts: 'no, with no, without, without any, w/o, w/o any, wo, not any, zero',
+    fronts: 'minus, minus the, minus any, 0, no, with no, without, without any, w/o, w/o any, wo, not any, zero',
     phrases: 'cover, covers, covering, coverings, coverage, protection',
   },
   {

@@ -79,7 +79,7 @@ export const CUE_WORDS = {
   versus:
     'beat, beats, outperform, outperforms, as good as, as warm as, as much as, the same as, equal to, vs, versus, than, more than, better than, warmer than, do more than, instead of, rather than, compared to, compared with, against, v, as opposed to, over using',
   with: 'with, w/, using, plus a, has, wearing, having, got, w',
-  without: 'without, no, not under, w/o, minus the, lacking, less the',
+  without: 'without, with out, no, not under, w/o, minus the, lacking, less the',
   'with-or-without':
     'with or without, with and without, with or w/o, without or with, with vs without, with versus without, with and w/o',
   over: 'go on, goes on, put on, over, on, onto, on top of, atop, above, across, over the top of, outside, outside of, around, stretched over, draped over, thrown over, laid over, pulled over, piled on, piled over, heaped on, on the outside of, over top of, draped across, up over, laid on, spread over, stacked on',
@@ -170,7 +170,7 @@ export const CUE_WORDS = {
   minutes: 'minute, minutes, mins, min',
   counted:
     'in of, week, weeks, day, days, month, months, year, years, nights, am, pm, oclock, ft, foot, feet, inch, inches, cm, mm, m, meter, meters, metre, metres, mil, mils, mph, kph, kmh, km, knots, percent, pct, ' +
-    'plants, seedlings, rows, heads, people, times, gallon, gallons, litre, litres, liter, liters, lb, lbs, kg, kilo, dollars, bucks, watt, watts, w, volts, miles, acres, acre, sq, square, yards, yd, pots, trays, cells, flats, rpm, psi, ml, l, starts, beds, varieties, kinds, bales, jugs, st, nd, rd, th, micron, microns, sheets, x',
+    'plants, seedlings, rows, heads, people, times, gallon, gallons, dollar, pound, pounds, cents, quid, euros, years old, miles, acres, minutes, bricks, kittens, heads, cloves, stitches, litre, litres, liter, liters, lb, lbs, kg, kilo, dollars, bucks, watt, watts, w, volts, miles, acres, acre, sq, square, yards, yd, pots, trays, cells, flats, rpm, psi, ml, l, starts, beds, varieties, kinds, bales, jugs, st, nd, rd, th, micron, microns, sheets, x',
   zone: 'latitude, lat, zone, zones, usda, usda zone, hardiness zone, row, rows, plot, page, no, number, num, nr, line, section, route, room, apollo, version, chapter, option, question, day, under age, aged, age',
   month:
     'january, february, march, april, may the, june, july, august, september, october, november, december, jan, feb, apr, aug, sept, oct, nov, dec',

@@ -60,6 +60,10 @@ const ROLE_WORDS: readonly { readonly role: TemperatureRole; readonly words: Reg
   },
 
   {
+    role: 'past',
+    words: /\b(not|isnt|instead of|rather than|was to be|record low|record|normal|average)( (\w+ ){0,3}is)?$/g,
+  },
+  {
     role: 'now',
     words: /\b(now|currently|at the moment|at present|already|atm|so far|today|presently|this minute)\b/g,
   },

@@ -1,12 +1,14 @@
 import { celsiusFrom } from '../ground/units.ts';
 import { isCue, type Span } from './span.ts';
 import { type TemperaturePhrase, temperaturePhrases } from './temperature-phrases.ts';
-import { type TemperatureRole, temperatureRoles } from './temperature-roles.ts';
+import { NO_LOW, type TemperatureRole, temperatureRoles } from './temperature-roles.ts';
 import type { Assumption, Problem, SaidTemperature, Understood, Unit, UnitReason } from './understood.ts';
 
 export interface TemperatureRead {
   readonly temperature?: SaidTemperature;
   readonly lowC?: number;
+  /** Said of now, of the past or of the plant itself: no low of the night asked about. */
+  readonly isAside?: boolean;
   readonly lowOtherwise?: NonNullable<Understood['lowOtherwise']>;
   readonly assumptions: readonly Assumption[];
   readonly problem?: Problem;
@@ -47,6 +49,7 @@ export function readTemperature(spans: readonly Span[], preferred: Unit, ofHeat 
     temperature,
     lowC: chosen.lowC,
     assumptions,
+    ...(NO_LOW.has(chosen.role) && { isAside: true }),
     ...(otherwise && { lowOtherwise: { lowC: otherwise.lowC, temperature: otherwise.temperature } }),
   };
 }

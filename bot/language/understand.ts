@@ -17,6 +17,7 @@ import { readPlantState } from './plant-state.ts';
 import { readSky } from './sky.ts';
 import { isCue, type Span, senseOf } from './span.ts';
 import { spansOf } from './spans.ts';
+import { tellingSentences } from './telling-sentences.ts';
 import { readTemperature, type TemperatureRead } from './temperature.ts';
 import type { Assumption, Intent, Problem, SaidBeds, SaidSky, Understood, Unit, When } from './understood.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -55,7 +56,7 @@ export function followUp(previous: Understood, answer: string, context: Context)
 
 /** {@link understand} for a text of any length; the measurement of its speed uses it. */
 export function understandUnbounded(text: string, context: Context): Understood {
-  const spans = spansOf(text, context.vocabulary, context.bedNames);
+  const spans = tellingSentences(spansOf(text, context.vocabulary, context.bedNames));
   if (spans.every(({ kind }) => kind === 'mark')) return declined('empty');
   if (isOtherTongue(spans)) return declined('not-english');
   const read = readAll(spans, context);
@@ -107,7 +108,7 @@ function readAll(spans: readonly Span[], context: Context): Read {
     says,
     hasCrop,
     hasPlantLike: crops.unknownCrops.length > 0 || crops.plantLike.length > 0,
-    hasLow: low.temperature !== undefined,
+    hasLow: low.temperature !== undefined && !(low.isAside && says('limit')),
     isWarm: low.lowC !== undefined && low.lowC >= WARM_C,
     hasCover: namesCover(covers),
     hasRoof,
@@ -152,7 +153,8 @@ function isRoof(key: string): boolean {
 function assemble(read: Read, asked: Intent): Understood {
   const { spans, facts, conditions, crops, low, beds, topics } = read;
   const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = coversFor(asked, read);
-  const { assumptions: ofLow, problem: ofTemperature, lowOtherwise, ...lowSlots } = low;
+  const { assumptions: ofLow, problem: ofTemperature, lowOtherwise, isAside, ...saidLow } = low;
+  const lowSlots = asked === 'how-cold' && isAside ? {} : saidLow;
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
   const isCaution = asked === 'caution' || asked === 'advice';

@@ -55,12 +55,7 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
   const { understood, own, reader, now } = question;
   const { lowC, intent, when } = understood;
   const plots = ownPlots(understood, own.beds);
-  if (lowC !== undefined || intent === 'how-cold') {
-    const hardeningUnder = needsHardening(understood) ? await hardeningAt(own.site, now, services) : undefined;
-    const there = hardeningUnder && { hardeningUnder };
-    const night = lowC === undefined ? undefined : { ...statedNight(lowC, understood, now), ...there };
-    return { ...replyOn(question, plots, night, there), private: true };
-  }
+  if (lowC !== undefined || intent === 'how-cold') return statedLow(question, plots, services);
   if (when === 'week' && intent !== 'compare-covers') return ownWeek(question, plots, services);
   const beds = intent === 'compare-covers' ? undefined : bedsOfOutlook(understood, own.beds, plots);
   if (beds !== undefined) {
@@ -84,6 +79,16 @@ async function onForecast(question: OwnQuestion, plots: readonly Plot[], service
   const reply = replyOn(question, plots, night);
   const [verdict, ...rest] = reply.sections;
   return { ...reply, sections: [...(verdict ? [verdict] : []), section, ...rest], credits, private: true };
+}
+
+/** What hangs on the place, but on no forecast. */
+async function statedLow(question: OwnQuestion, plots: readonly Plot[], services: Services): Promise<Reply> {
+  const { understood, own, now } = question;
+  const { lowC } = understood;
+  const hardeningUnder = needsHardening(understood) ? await hardeningAt(own.site, now, services) : undefined;
+  const there = hardeningUnder && { hardeningUnder };
+  const night = lowC === undefined ? undefined : { ...statedNight(lowC, understood, now), ...there };
+  return { ...replyOn(question, plots, night, there), private: true };
 }
 
 /** All nights that the forecast reaches, for the beds meant; crops that grow in none are judged as they were said to lie. */
