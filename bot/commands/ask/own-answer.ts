@@ -63,6 +63,13 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
     const wish = { sites: [own.site], night: nightName(when), reader, now, only };
     return ownNightsReply(wish, storeOf(services), forecastsOf(services));
   }
+  return onForecast(question, plots, services);
+}
+
+/** One night of the forecast, with what the bed's thermometers have taught. */
+async function onForecast(question: OwnQuestion, plots: readonly Plot[], services: Services): Promise<Reply> {
+  const { understood, own, reader, now } = question;
+  const { when } = understood;
   const bed = own.beds.find(({ name }) => plots.some(({ bedName }) => bedName === name));
   const taught = bed && (await taughtBed(own, bed, storeOf(services), now));
   const { night, section, credits } = await forecastNight(

@@ -92,8 +92,8 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
     organLowLine(crop, verdict, one.night.spread.sdK, reader),
     capitalised(toleranceLine(crop, verdict.tolerance, stateWords(one), reader)),
     oddsLine(verdict.odds),
-    ...otherPartLines(crop, verdict, one.otherPart),
     ...skyLines(understood),
+    ...otherPartLines(crop, verdict, one.otherPart),
   ];
   const more = marginLine(one, understood, night, reader);
   return [

@@ -9,7 +9,7 @@ describe('remedies come as a grower ranks them (common practice)', () => {
     { ask: 'Straw on my tomato plants to save them from -2?', locale: 'en-GB', month: 5, says: [/^No/] },
     {
       ask: 'Least work for kale at 22?',
-      month: 11,
+      month: 1,
       says: [/holds/],
       verdict: ['holds'],
       neverSays: [/To make it hold/],
