@@ -138,6 +138,12 @@ export type OfficialWarnings =
   | { readonly kind: 'not-covered' }
   | { readonly kind: 'unknown'; readonly because: ServiceFailure };
 
+/** What still holds when the night begins: a warning that has run out leads no later night. */
+export function inForce(official: OfficialWarnings, { sunset }: ForecastNight): OfficialWarnings {
+  if (official.kind !== 'known') return official;
+  return { ...official, warnings: official.warnings.filter(({ until }) => until > sunset) };
+}
+
 /** A night of a place. The night's low is sought from one hour before sunset to one hour after sunrise. */
 export type ForecastNight = Pick<NightSpan, 'sunset' | 'sunrise'>;
 

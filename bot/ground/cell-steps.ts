@@ -2,7 +2,7 @@
 const CELL_DEG = 0.02;
 /** Services correct air temperature by some 0.65 K in 100 m (judgement). */
 const CELL_M = 50;
-export const CELL_DECIMALS = 2;
+const CELL_DECIMALS = 2;
 
 interface Spot {
   readonly latitudeDeg: number;
@@ -21,6 +21,12 @@ export function cellMiddle({ latitudeDeg, longitudeDeg, elevationM }: Spot): Spo
     longitudeDeg: toStep(longitudeDeg, CELL_DEG),
     ...(elevationM !== undefined && { elevationM: toStep(elevationM, CELL_M) }),
   };
+}
+
+/** Names a cell: "43.12,-76.30,150". */
+export function cellId(spot: Spot): string {
+  const { latitudeDeg, longitudeDeg, elevationM } = cellMiddle(spot);
+  return `${latitudeDeg.toFixed(CELL_DECIMALS)},${longitudeDeg.toFixed(CELL_DECIMALS)},${elevationM ?? ''}`;
 }
 
 function toStep(value: number, step: number): number {

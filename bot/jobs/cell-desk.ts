@@ -5,12 +5,12 @@ import { NoForecastError } from '../forecast/forecast-error.ts';
 import { isFromTheFuture, isStale, notesWithAge } from '../forecast/freshness.ts';
 import { reaches } from '../forecast/night-low.ts';
 import { BoundedMap } from '../ground/bounded-map.ts';
+import { cellPlace } from '../store/delivery-key.ts';
 import type { CellForecast } from '../store/port/weather.ts';
 import type { Store } from '../store/store.ts';
 import type { Cell } from './cell.ts';
 import { hoursBetween, tellOfYesterday, withKeptPast } from './cell-hours.ts';
 import { type CellNews, newsFrom, newsText } from './kept-cell.ts';
-import { cellPlace } from './work.ts';
 
 /** What can be told of a cell's weather. */
 export type CellKnown =

@@ -1,5 +1,5 @@
 import type { ForecastPlace } from '../forecast/forecast.ts';
-import { CELL_DECIMALS, cellMiddle } from '../ground/cell-steps.ts';
+import { cellId, cellMiddle } from '../ground/cell-steps.ts';
 
 /** Gardens so near to each other that they share a forecast; `place` is what the services are asked for. */
 export interface Cell {
@@ -14,9 +14,8 @@ export function cellOf(site: {
   readonly heightM: number | undefined;
 }): Cell {
   const { latitudeDeg, longitudeDeg, heightM } = site;
-  const place = cellMiddle({ latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) });
-  const degrees = [place.latitudeDeg, place.longitudeDeg].map((each) => each.toFixed(CELL_DECIMALS));
-  return { id: `${degrees.join()},${place.elevationM ?? ''}`, place };
+  const spot = { latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) };
+  return { id: cellId(spot), place: cellMiddle(spot) };
 }
 
 /** The cell of that id; undefined for what is no id. */

@@ -1,4 +1,5 @@
 import { MS_PER_H, MS_PER_MIN } from '../../rules/index.ts';
+import { nightLater } from '../learning/night-days.ts';
 import { directPlace } from '../store/delivery-key.ts';
 import type { Channel, Garden } from '../store/port/channels.ts';
 import type { Claim, Delivery, DeliveryKey, PlannedDelivery } from '../store/port/deliveries.ts';
@@ -95,9 +96,7 @@ export class ChannelNight {
   }
 
   async #warningOf({ placeId, night, kind }: Claim): Promise<Delivery | undefined> {
-    return (await this.#store.deliveries.ofNight(placeId, night)).find(
-      (each) => workOf(each)?.kind === 'warning' && suffixOf(each.kind) === suffixOf(kind),
-    );
+    return (await this.#store.deliveries.ofNight(placeId, night)).find((each) => isWarningOf(each, kind));
   }
 
   async #told(channel: Channel, club: ClubNight, claim: Claim, now: Date): Promise<Made> {
@@ -118,7 +117,17 @@ export class ChannelNight {
     if (telling.gaps.length > 0) await this.#planLateWord(claim, now);
     const [own] = channel.kind === 'direct' && club.unknown.length === 0 ? club.known : [];
     const reply = own === undefined ? clubReply(telling, needed) : ownReply(own, now);
-    return { kind: 'post', to: { kind: 'channel', channelId: channel.id }, reply, afterwards };
+    const told = await this.#withOutage(reply, claim);
+    return { kind: 'post', to: { kind: 'channel', channelId: channel.id }, reply: told, afterwards };
+  }
+
+  /** Owns up to the night before, where nothing ran until its warning was of no use. */
+  async #withOutage(reply: Reply, { placeId, night, kind }: Claim): Promise<Reply> {
+    const before = await this.#store.deliveries.ofNight(placeId, nightLater(night, -1));
+    const missed = before.some((each) => isWarningOf(each, kind) && each.state === 'missed');
+    if (!missed) return reply;
+    const line = 'I was not running when last night’s warning was due, and told you nothing. I am sorry.';
+    return { ...reply, sections: [...reply.sections, { lines: [line] }] };
   }
 
   async #worse(channel: Channel, club: ClubNight, claim: Claim, now: Date): Promise<Made> {
@@ -188,6 +197,11 @@ export class ChannelNight {
     const useful = rows.filter(({ giveUpAt }) => giveUpAt > now);
     if (useful.length > 0) await this.#store.deliveries.plan(useful);
   }
+}
+
+/** Of the same gardens. */
+function isWarningOf(each: Delivery, kind: string): boolean {
+  return workOf(each)?.kind === 'warning' && suffixOf(each.kind) === suffixOf(kind);
 }
 
 function usefulUntil(shutBy: Date): Date {

@@ -1,6 +1,6 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { MS_PER_H } from '../../rules/index.ts';
-import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
+import { type HourlyForecast, inForce, type OfficialWarnings } from '../forecast/forecast.ts';
 import { NightForecastError } from '../forecast/forecast-error.ts';
 import { nightLowC } from '../forecast/night-low.ts';
 import { learnedGarden } from '../learning/learned-site.ts';
@@ -139,7 +139,7 @@ export class NightDesk {
     const night = this.nightOf(garden, name);
     if (night === undefined) return 'no-night';
     const told = await this.#cells.known(cell, { night, name, now });
-    const { official } = told;
+    const official = inForce(told.official, night);
     // On the cell's middle, so that neighbours share what is worked out.
     const laidOut = { ...(await learnedGarden(this.#store, garden, now)), ...cell.place };
     const outlook = told.kind === 'unknown' ? undefined : this.#outlook(laidOut, told.forecast, night, now);

@@ -1,12 +1,13 @@
 import { MS_PER_H } from '../../rules/index.ts';
 import { postTimes } from '../outlook/post-times.ts';
+import { cellPlace } from '../store/delivery-key.ts';
 import type { Channel, ChannelPlaces, SunPlace } from '../store/port/channels.ts';
 import type { PlannedDelivery } from '../store/port/deliveries.ts';
 import { type Party, parties, type Timed } from './apart.ts';
 import { type Calendar, type CalendarDay, type CalendarNight, type Clocked, solarDay } from './calendar.ts';
 import { type Cell, cellOf } from './cell.ts';
 import { gatherAt } from './gather-time.ts';
-import { cellPlace, checkKind, gatherKind, HARDENING, OPENING, WARNING, workOf } from './work.ts';
+import { checkKind, gatherKind, HARDENING, OPENING, WARNING, workOf } from './work.ts';
 
 /** What the planner goes by. */
 export interface Planning {

@@ -1,3 +1,4 @@
+import { CELL_START } from '../store/delivery-key.ts';
 import type { DeliveryKey } from '../store/port/deliveries.ts';
 
 /** What a row of the ledger asks for. Places are channels, members (`direct:…`) or forecast cells (`cell:…`). */
@@ -26,7 +27,6 @@ export const HARDENING = 'hardening';
 const CHECK_START = 'worse-';
 const GATHER_START = 'forecast-';
 const PAUSE_START = 'paused:';
-const CELL_START = 'cell:';
 const DIRECT_START = 'direct:';
 
 /** @param suffix - Of the party that it looks after. */
@@ -37,7 +37,6 @@ export const suffixOf = (kind: string): string => /-at-\d\dT\d\d/.exec(kind)?.[0
 export const gatherKind = (neededAt: Date): string => `${GATHER_START}${neededAt.toISOString().slice(0, 13)}`;
 export const ownPartKind = (kind: string, siteId: string): string => `${kind}:${siteId}`;
 export const pauseKind = (channelId: string): string => `${PAUSE_START}${channelId}`;
-export const cellPlace = (cellId: string): string => `${CELL_START}${cellId}`;
 
 export function cellIdOf(placeId: string): string {
   return placeId.slice(CELL_START.length);

@@ -1,5 +1,5 @@
 import { setImmediate } from 'node:timers/promises';
-import type { ForecastDesk } from '../../forecast/forecast.ts';
+import { type ForecastDesk, inForce } from '../../forecast/forecast.ts';
 import { PlainProblem } from '../../ground/errors.ts';
 import { learnedGarden } from '../../learning/learned-site.ts';
 import { bedsOf, predictionsOf } from '../../learning/told-night.ts';
@@ -79,7 +79,13 @@ export async function siteNight(
   await store.predictions.keep(predictionsOf({ memberId, name: night.day, outlook, bedOf }, now));
   const ids = beds.map(({ id }) => id);
   const marked = await store.covered.marked(ids, night.day);
-  const reply = outlookReply({ outlook, official, reader, now, nightWords: night.words });
+  const reply = outlookReply({
+    outlook,
+    official: inForce(official, night.span),
+    reader,
+    now,
+    nightWords: night.words,
+  });
   return { site, beds, night, outlook, bedOf, reply, markedBeds: marked.size };
 }
 

@@ -38,6 +38,11 @@ export class KeptPredictions implements Predictions {
     return latest;
   }
 
+  async forget(beforeNight: string): Promise<number> {
+    const gone = await this.#db.deleteFrom('prediction').where('night', '<', beforeNight).executeTakeFirst();
+    return Number(gone.numDeletedRows);
+  }
+
   async scored(scope: ScoreScope, sinceNight: string): Promise<readonly ScoredNight[]> {
     const rows = await this.#db
       .selectFrom('prediction')

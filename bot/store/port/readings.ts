@@ -80,6 +80,8 @@ export interface Predictions {
   keep(predictions: readonly Prediction[]): Promise<void>;
   /** The newest for each bed that has one. */
   latest(bedIds: readonly string[], night: string): Promise<ReadonlyMap<string, Prediction>>;
+  /** Drops those of nights before the given one. */
+  forget(beforeNight: string): Promise<number>;
   /** In order of nights, then of issue. */
   scored(scope: ScoreScope, sinceNight: string): Promise<readonly ScoredNight[]>;
 }

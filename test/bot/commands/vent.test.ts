@@ -36,7 +36,8 @@ describe('vent', () => {
       section.title === 'Leave shut' || section.title === 'Open' ? section.lines : [],
     );
     expect(lines).toHaveLength(2);
-    for (const line of lines) expect(line).toMatch(/^(Cold frame|Tunnel) \(.+\): .*(highest|reaches) \d+ °F near \d+:[03]0 [ap]m/);
+    for (const line of lines)
+      expect(line).toMatch(/^(Cold frame|Tunnel) \(.+\): .*(highest|reaches) \d+ °F near \d+:[03]0 [ap]m/);
   });
 
   test('counts what hides the sun, and where a frame faces', async () => {

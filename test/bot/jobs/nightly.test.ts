@@ -163,6 +163,18 @@ describe('a second post', () => {
     expect((await rows()).find(({ kind }) => kind === 'worse-1')).toMatchObject({ state: 'sent' });
   });
 
+  test('says worse in a member’s own copy as well', async () => {
+    await addClub(world.store, { id: CLUB }, [{ id: ANNE, wantsDirect: true }], BEFORE);
+    const round = world.round();
+    await world.runUntil(at('17:00'), round);
+    world.forecasts.shiftK = -4;
+    await world.runUntil(at('20:00'), round);
+    expect(world.poster.to(`dm-${ANNE}`).map(({ text }) => text.startsWith('Worse than I said. Home: '))).toEqual([
+      false,
+      true,
+    ]);
+  });
+
   test('does not come for a small change', async () => {
     expect(await runBoth(-0.3)).toHaveLength(1);
   });
@@ -339,6 +351,17 @@ test('official warnings come first, once each, with their link', async () => {
   expect(post?.reply.credits?.map(({ text }) => text)).toContain('National Weather Service');
 });
 
+test('an official warning that runs out before the night leads it no more', async () => {
+  const frost: OfficialWarning = {
+    ...{ kind: 'freeze', event: 'Freeze Warning', headline: 'Freeze Warning', sender: 'NWS Binghamton NY' },
+    ...{ from: at('06:00'), until: at('18:00'), url: 'https://www.weather.gov/', key: 'BGM.FZ.W.7' },
+  };
+  world.forecasts.official = { kind: 'known', warnings: [frost], credits: [] };
+  await addClub(world.store, { id: CLUB }, [{ id: ANNE }], BEFORE);
+  await world.runUntil(at('16:45'), world.round());
+  expect(world.poster.to(CLUB)[0]?.text).not.toContain('Freeze Warning');
+});
+
 describe('privacy', () => {
   test('a member who asks gets the own part directly, and only there are beds and site named', async () => {
     await addClub(world.store, { id: CLUB }, [{ id: ANNE, wantsDirect: true }, { id: BEN }], BEFORE);
@@ -487,6 +510,16 @@ describe('after a while in which nothing ran', () => {
     expect(world.told).toMatchObject([
       { count: 3, nights: ['2026-11-29', '2026-11-30', NIGHT], msg: 'posts came to nothing before they were stale' },
     ]);
+  });
+
+  test('is owned up to in one line with the next post', async () => {
+    await addClub(world.store, { id: CLUB }, [{ id: ANNE }], BEFORE);
+    const round = world.round({ lookBackH: 48 });
+    world.now = new Date('2026-12-02T13:00:00Z');
+    await world.runUntil(new Date('2026-12-02T16:45:00Z'), round);
+    const [post, ...others] = world.poster.to(CLUB);
+    expect(others).toEqual([]);
+    expect(post?.text).toContain('I was not running when last night’s warning was due, and told you nothing.');
   });
 
   test('a row that a dead worker holds is taken over, after a look for what it has posted', async () => {

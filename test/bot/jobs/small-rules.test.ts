@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { tryAgainAt } from '../../../bot/jobs/try-again.ts';
-import { cellPlace, checkKind, gatherKind, ownPartKind, pauseKind, workOf } from '../../../bot/jobs/work.ts';
+import { checkKind, gatherKind, ownPartKind, pauseKind, workOf } from '../../../bot/jobs/work.ts';
 import { hasWorsened } from '../../../bot/jobs/worsened.ts';
 import type { BedOutlook } from '../../../bot/outlook/night-outlook.ts';
-import { directPlace } from '../../../bot/store/delivery-key.ts';
+import { cellPlace, directPlace } from '../../../bot/store/delivery-key.ts';
 import type { Prediction } from '../../../bot/store/port/readings.ts';
 import { VERDICTS, type Verdict } from '../../../rules/index.ts';
 
