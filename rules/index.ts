@@ -26,6 +26,7 @@ export * from './crops/crops.ts';
 export type { HeardStatement, OrganDerivation } from './crops/derivation.ts';
 export { derivation } from './crops/derivation.ts';
 export * from './crops/hardiness-row.ts';
+export * from './crowns/crowns.ts';
 export * from './day/bed-day.ts';
 export * from './day/clear-day-light.ts';
 export * from './day/day-span.ts';

@@ -4,7 +4,7 @@ import type { Answered } from '../commands/ask/answered.ts';
 import { withCautions } from '../commands/ask/answered.ts';
 import { doubtsOf } from '../language/doubts.ts';
 import { PUBLIC_COVER_NAMES, publicCovers } from '../language/public-cover-names.ts';
-import { DOUBTS, INTENTS, PROBLEMS, WHENS } from '../language/understood.ts';
+import { DOUBTS, INTENTS, PROBLEMS, type Understood, WHENS } from '../language/understood.ts';
 import { drawn } from '../talk/plain-text.ts';
 
 const covers = z.array(z.enum(PUBLIC_COVER_NAMES));
@@ -66,7 +66,7 @@ export function askLine(answered: Answered): AskLine {
     understood: {
       intent: understood.intent,
       crops: understood.crops.map(({ id }) => id),
-      lowC: understood.lowC === undefined ? null : rounded(understood.lowC, 100),
+      lowC: isNight(understood) ? rounded(understood.lowC, 100) : null,
       covers: publicCovers(understood.covers),
       options: understood.options?.map(publicCovers) ?? null,
       when: understood.when ?? null,
@@ -93,6 +93,16 @@ export function askLine(answered: Answered): AskLine {
     cautions,
     text: drawn(withCautions(answered), Number.POSITIVE_INFINITY),
   });
+}
+
+/** The heat of a closed cover is no low of a night. [°C] */
+const WARMEST_NIGHT_C = 12;
+
+function isNight<U extends Pick<Understood, 'intent' | 'lowC'>>(
+  understood: U,
+): understood is U & { readonly lowC: number } {
+  const { intent, lowC } = understood;
+  return lowC !== undefined && !(intent === 'vent' && lowC >= WARMEST_NIGHT_C);
 }
 
 function rounded(value: number, perUnit: number): number {

@@ -16,6 +16,14 @@ const PERSON =
 const PUT =
   'have|has|had|having|own|owning|put|puts|putting|get|gets|got|getting|use|used|using|lay|laid|add|added|throw|threw|throwing|thrown|find|found|afford|pull|pulled|close|closed|shut|place|placed|set|install|build|built|make it to|bring|brought|buy|bought|need|want|want to|cover (it|them) with|cover|covered|in|under|inside|within|beneath|with|even';
 
+/** "isn't open", "no holes", "did not forget": said of what would be wrong, and so it is on. */
+export const NOT_OFF =
+  /(^| )(not|no|isnt|arent|wasnt|hasnt|havent|didnt|did not|wont|never|nobody|nothing|not a|without)( \w+){0,3} (budged|moved|forget|forgot|forgotten|take|taken|open|off|gap|gaps|hole|holes|wrong|leave|leaves|left open|slipped|blown|fail|without|miss|missed|removed|come off)( |$)|(^| )(not|isnt|arent) (just|only)$|never without/;
+
+/** "put it straight back", "it's on": whatever went before. */
+export const BACK_ON =
+  /(^| )(?<!(not|didnt|never|havent|to|cant|couldnt|without) )(put|got|pulled|threw|tucked|pegged|tied|laid) (it |them )?(straight |right )?back( |$)|(^| )back on( |$)|(^| )(its|it is|theyre|is|are) (now |safely |firmly |pegged |tied )+(on|down|over)( |$)|(^| )(its|theyre) on( [.,;!]|$)|(^| )(found it|and it did|there is this year|and staying|is out on|got (a|the|my|its|it) \w+ on)( |$)/;
+
 /** No doubt: what is named right behind is not there. */
 export const ABSENT_BEFORE: readonly RegExp[] = [
   // "no blanket", "out of the cold frame", "forgot the fleece"
@@ -26,7 +34,9 @@ export const ABSENT_BEFORE: readonly RegExp[] = [
     `(^| )(${NOT}|nobody|no one|forgot to|forgotten to|neglected to|failed to|unable to|no time to|no chance to|too (late|tired|lazy|windy|dark|cold) to|without)( (?!(?:${FATE})( |$))\\w+){0,2} (${PUT})( on| up| out| over| back| any| a| the| round to| around to)*$`,
   ),
   // "took off the blanket", "left the blanket off" is `after`
-  /(^| )(took|taken|take|taking|pulled|pull|ripped|tore|blew|blown|lifted|whipped|stripped|knocked|pushed|dragged|threw|left)( \w+)? (off|away|out|aside)$/,
+  /(^| )(took|taken|take|taking|pulled|pull|ripped|tore|blew|blown|lifted|whipped|stripped|knocked|pushed|dragged|threw|left)( \w+)? (off|of|away|out|aside)$/,
+  /(^| )(ate|eaten|chewed|stole|nicked|pinched|shredded|destroyed|burned|burnt|wrecked|ruined|flattened)( up)?$/,
+  /(^| )(if only( \w+){0,5}|promised( \w+){0,2}|(keep |been )?meaning to( \w+){0,3}|(id|ive|had|i) planned( \w+){0,2}|ran out|run out|refuse to (use|put|buy|own)( \w+)?)$/,
   /(^| )(removed|removing|uncovered|stripped|unwrapped|rolled up|rolled back|folded up|folded away|packed away|put away|opened|unzipped)( up| the| my)*$/,
   // "my neighbour has a cold frame"
   new RegExp(
@@ -46,6 +56,11 @@ export const ABSENT_AFTER: readonly RegExp[] = [
   // "blew off", "has fallen down", "got ripped away"
   /^((i|the|on|has|have|had|was|were|is|are|got|gets|just|all|then|already|been|wind|half|completely|totally|must|over|it|them|\w+ly) ){0,5}(blew|blown|flew|flown|fell|fallen|slid|slipped|came|come|ripped|torn|tore|stripped|knocked|pulled|taken|took|lifted|swept|carried|dragged|whipped|thrown|threw|tossed|rolled|left)( (all|right|clean|straight|half|back|it|the|this|last))? (off|away|apart|down|loose|aside|up|open|out|over the fence|next door)( |$)/,
   /^((on|the|is|was|are|were|has|have|had|been|got|just|now|all|my|still|already|lid|door|doors|ends|sides|top|it|wide|left|being|kept|sitting) ){0,4}(off|open|wide open|gone|missing|stolen|lost|ajar|propped|vented|unzipped|collapsed|smashed|crushed|destroyed|wrecked|trashed|flattened|shattered|melted|ruined|unused|absent|elsewhere|borrowed|rolled up|rolled back|folded up|packed away|put away|away)( |$)/,
+  // "blew into the creek", "washed out", "raked off yesterday", "isn't"
+  /^((the|on|has|have|had|was|were|is|are|got|all|just|been|wind|skin|film|sheet|sheeting|cover|s) ){0,3}(blew|blown|washed|raked|nicked|pinched|swiped|snatched|eaten|stomped|trampled|swept|stolen|scattered|burned|burnt|gone|bolted)( (clean|right|all|flat))?( (into|out|off|away|across|down|to|over|by|in|when|with|from|last|apart)( |$)|$)/,
+  /^((skin|film|sheeting|cover|plastic|lid|top) )?(ripped|torn|tore|blown|blew|came|pulled|peeled)( (clean|right|all|straight))? (off|away|apart)( |$)/,
+  /^(isnt|arent|wasnt|werent|hasnt|havent|didnt|not)$/,
+  /^((it |that |which )?(stood|stands|sat|sits|hung|stayed|lay)) (wide )?open( |$)/,
   // "is still in the shed", "in the wash"
   /^((on|is|was|are|were|still|sitting|stored|packed|folded|back|up|away|stuck|left|all|just|currently|hanging|lying|drying|down) ){0,4}(in|inside|at|on|under|out in) ((the|my|our|a|his|her|its) )?(wash|laundry|dryer|garage|shed|house|barn|attic|basement|cellar|car|truck|trash|bin|rubbish|skip|store|shop|mail|post|closet|loft|cupboard|porch|shelf|line|clothesline|washing line|box|bag|packet|package|cottage|office|floor|couch|sofa|dog|other|wrong|neighbou?rs|next)( |$)/,
   // "isn't on", "not closed yet", "never arrived"
@@ -57,12 +72,15 @@ export const ABSENT_AFTER: readonly RegExp[] = [
 
 /** "blanket: no", "fleece? none", "cold frame = not". */
 export const ABSENT_BEHIND =
-  /^(on )?([:=?-] ){1,2}(no|nope|nah|none|not|nada|nil|never|n|x|0|off|negative|NUM off)( |$)|^(on )?(no|nope|nah|none|nada|nil|never)( [,.;!?]|$)/;
+  /^\? what COVER|^(on )?([:=?-] ){1,2}(no|nope|nah|none|not|nada|nil|never|n|x|0|off|negative|NUM off)( |$)|^(on )?(no|nope|nah|none|nada|nil|never)( [,.;!?]|$)/;
 
 /** Said later of "it": "had a blanket on but it blew off", "then the wind took it", "but I forgot". */
 export const ABSENT_LATER: readonly RegExp[] = [
   /(^| )(it|they|that|those|both|which|theyve|its|thing|one)( (has|have|just|all|then|got|had|was|were|must|is|are|long|since)){0,3} (blew|blown|flew|flown|fell|fallen|slid|slipped|came|ripped|torn|tore|stolen|collapsed|gone|missing|off)( (off|away|apart|loose|down|over))?( |$)/,
   /(^| )(took|taken|pulled|ripped|tore|stripped|lifted|blew|removed|carried|whipped|knocked|stole|borrowed|grabbed|lost|forgot|sold)( (it|them|that|both|everything|those))( |$)/,
+  /(^| )(mine|ours|i|we|it|they) (isnt|arent|wasnt|werent|havent|hasnt|didnt|dont|couldnt|never did|refused)( (any ?more|yet|so|on|now))?( [.,;!?]|$)/,
+  /(^| )(its|it is|theyre|they are|it|they)( (is|are|was|were|all|still|back|now|just|lying|sitting)){0,3} (in|at|on) (the|its|my|a|an|their|our) (ditch|creek|box|boxes|house|shed|garage|car|fence|trees?|neighbou?rs|wash|attic|barn|closet|bag|road|field|river|hedge|pond|loft|truck|store|mail|floor|ground)( |$)/,
+  /(^| )(never used (any|one|it)|stood open|stands open|isnt over anything|not over (anything|it|them)|(hanging|flapping|lying|caught|stuck) (on|in) the)( |$)/,
   /(^| )(but|then|and|,) (i |we |ive |have |just |completely |totally |clean )*(forgot|forgotten|didnt|havent|hadnt|couldnt|never did|never got|ran out)( |$)/,
 ];
 
@@ -84,17 +102,17 @@ export const DOUBTFUL: readonly RegExp[] = [
   /(^| )(might|maybe|perhaps|probably|possibly|hopefully|hope|hoping|supposed|meant|plan|plans|planning|planned|intend|intending|ordered|order|buy|buying|bought|considering|thinking|unsure|whether|unless|wish|want|wanted|should be|should have|almost|nearly|half|partly|partially|tried|try|trying|arrives?|arriving|later|gonna put|going to put|going to throw|going to (get|use|add|cover|lay|pull)|ready to go|on hand|handy|spare|in reserve|available|i think|i guess|i believe|i assume|if it (stays|holds)|stays on|holds up)( |$)/,
   /(^| )if (the |my |our |a )*COVER( |$)/,
   /(^| )struckout( |$)/,
-  new RegExp(`(^| )(${PERSON})(s)?( |$)(?!(CROP|put|covered|threw|laid|tucked|pulled))`),
+  /(^| )(neighbou?rs?|friends?|brother|sister|cousin|uncle|aunt|next door|somebody|someone)(s)?( |$)(?!(CROP|put|covered|threw|laid|tucked|pulled|says|said))/,
 ];
 
 /** "was under a blanket", "had fleece on": said of a night that is not the one asked about. */
 export const PAST_BEFORE =
-  /(^| )(was|were|had|been|having|raised|started|germinated|spent|kept|lived|came|come|moved|from)( \w+){0,3}$/;
+  /(^| )(was|were|had|raised|started|germinated|spent|came from|come from|came out|moved from|from)( \w+){0,3}$/;
 export const PAST_AFTER = /^(was|were|had been)( |$)/;
 
 /** A denial that is spent on something else before it reaches the cover: "won't survive under", "not sure about". */
 export const SPENT_DENIAL = new RegExp(
-  `(^| )((?:${NOT}|no|hardly|barely|or not|if not|why not|no idea|no (?:problem|worries|clue|frost|rain|sun|snow|light|other|more|question|doubt|way))(?: (?!COVER)\\w+){0,2} (?:${FATE})|or not|if not|why not|no (?:problem|worries|frost|rain|sun|heat|heater|heating|other|question|doubt|way|longer than))(?= |$)`,
+  `(^| )((?:${NOT}|no|hardly|barely|or not|if not|why not|no idea|no (?:problem|worries|clue|frost|rain|sun|snow|light|other|more|question|doubt|way))(?: (?!COVER)\\w+){0,2} (?:${FATE})|or not|if not|why not|no (?:problem|worries|frost|rain|sun|heat|heater|heating|other|question|doubt|way|longer than)|not NUM|not (?:yet )?STATE)(?= |$)`,
   'g',
 );
 
@@ -130,3 +148,6 @@ export const PROPOSED_BEFORE =
 
 export const LIES_UNDER = /(^| )(in|inside|under|beneath|within|with)$/;
 export const FATE_BEHIND = /^((is|are|be|get|gets|will be|was|were) )?(lost|gone|ruined|destroyed|dead|toast)( |$)/;
+
+/** … and neither is it said to be on. */
+export const IF_OR_MAYBE_ON = /(^| )(if|might|unless|unsure|whether|hopefully|know if|maybe)( |$)/;

@@ -6,14 +6,17 @@ import {
   ABSENT_BEHIND,
   ABSENT_LATER,
   ASKED_DEED,
+  BACK_ON,
   DOUBTFUL,
   DOUBTFUL_ANYWHERE,
   FATE_BEHIND,
   HYPOTHETICAL_BEFORE,
   IF_OR_MAYBE,
+  IF_OR_MAYBE_ON,
   LIES_UNDER,
   LISTED_BEFORE,
   LISTED_BEHIND,
+  NOT_OFF,
   OFF_AFTER_ALL,
   OUT_NOW,
   OVER_BARE_BEFORE,
@@ -24,7 +27,7 @@ import {
   SPENT_DENIAL,
 } from './cover-standing-table.ts';
 import { COVER, type Surroundings, surroundingsOf } from './cover-surroundings.ts';
-import type { Span } from './span.ts';
+import { isCue, type Span, senseOf } from './span.ts';
 
 /** Is a cover that a text names on the plants? `doubtful`: it may or may not be, so both must be answered. */
 export type Standing = 'laid' | 'absent' | 'doubtful';
@@ -36,7 +39,7 @@ export function standingsOf(
   ofLastNight: boolean,
 ): readonly Standing[] {
   const places = new Set(mentions.map(({ at }) => at));
-  const isBareNow = mentions.some(({ keys }) => keys.length === 0);
+  const isBareNow = mentions.some(({ keys, at }) => keys.length === 0 && !isOneChoice(spans, at)) && !weighs(spans);
   const words = spans.slice(0, MOST_WORDS).map(({ plain }) => plain);
   const wholeText = words.join(' ').replace(SPENT_DENIAL, ' ');
   const standings: Standing[] = [];
@@ -56,6 +59,23 @@ export function standingsOf(
     standings.push(mention.keys.length === 0 ? 'laid' : standingOf(said));
   }
   return standings;
+}
+
+/** "nothing but a sheet". */
+function isOneChoice(spans: readonly Span[], at: number): boolean {
+  return /^(but|except|besides|or)$/.test(spans[at + 1]?.plain ?? '');
+}
+
+/** "bare or fleece": bare is then one of the ways to choose from. */
+function weighs(spans: readonly Span[]): boolean {
+  return spans.some((span, at) => {
+    if (!isCue(span, 'or', 'versus')) return false;
+    const near = [...spans.slice(Math.max(0, at - 2), at), ...spans.slice(at + 1, at + 4)];
+    return (
+      near.some((each) => senseOf(each, 'cover')) &&
+      near.some((each) => senseOf(each, 'bare') ?? senseOf(each, 'cover'))
+    );
+  });
 }
 
 /** "chard in a cold frame is lost": what is said behind a cover that something lies under is said of that. */
@@ -86,6 +106,7 @@ const STANDING_RULES: readonly StandingRule[] = [
   { standing: 'doubtful', when: ({ before }) => PROPOSED_BEFORE.test(before) },
   { standing: 'doubtful', when: (said) => isSupposed(said) && OFF_AFTER_ALL.test(said.after) },
   { standing: 'laid', when: isSupposed },
+  { standing: 'laid', when: isOnAfterAll },
   { standing: 'absent', when: ({ before }) => matches(ABSENT_BEFORE, before) },
   { standing: 'absent', when: ({ before, listed }) => listed === 'absent' && LISTED_BEFORE.test(before) },
   { standing: 'absent', when: ({ behind }) => ABSENT_BEHIND.test(behind) },
@@ -95,7 +116,7 @@ const STANDING_RULES: readonly StandingRule[] = [
   { standing: 'absent', when: ({ isBareNow, after }) => isBareNow && after.startsWith(STRUCK) },
   { standing: 'absent', when: (said) => isPast(said) && isOutNow(said) },
   { standing: 'doubtful', when: isPast },
-  { standing: 'doubtful', when: ({ isBareNow, before }) => isBareNow && !OVER_BARE_BEFORE.test(before) },
+  { standing: 'absent', when: ({ isBareNow, before }) => isBareNow && !OVER_BARE_BEFORE.test(before) },
   { standing: 'doubtful', when: (said) => matches(DOUBTFUL, clauseOf(said)) },
   { standing: 'doubtful', when: ({ wholeText }) => DOUBTFUL_ANYWHERE.test(wholeText) },
 ];
@@ -111,6 +132,12 @@ function matches(patterns: readonly RegExp[], words: string): boolean {
 /** "if I throw a sheet over": what the asker supposes is what is asked about. */
 function isSupposed({ before }: Said): boolean {
   return HYPOTHETICAL_BEFORE.test(before);
+}
+
+/** "the frame isn't open", "I put it straight back": but a bare bed elsewhere, or a second thought, leaves it open. */
+function isOnAfterAll({ before, after, later, isBareNow }: Said): boolean {
+  if (isBareNow || IF_OR_MAYBE_ON.test(before)) return false;
+  return NOT_OFF.test(before) || NOT_OFF.test(after) || BACK_ON.test(after) || BACK_ON.test(later);
 }
 
 /** "the blanket blew off", but not "should I take the blanket off" or "if it blows off". */

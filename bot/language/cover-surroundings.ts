@@ -57,7 +57,7 @@ const LEAD_WORDS: ReadonlySet<string> = new Set(
 
 /** An article or adjective of the cover: "the old", "two layers of". */
 function isLead(span: Span | undefined): boolean {
-  if (span === undefined || span.kind === 'mark' || isCue(span, 'without')) return false;
+  if (span === undefined || span.kind === 'mark' || isCue(span, 'without') || span.value === 0) return false;
   return (
     span.kind === 'number' ||
     senseOf(span, 'layers') !== undefined ||
@@ -74,6 +74,7 @@ function namedWord(spans: readonly Span[], at: number, covers: ReadonlySet<numbe
   if (senseOf(span, 'crop')) return ['CROP'];
   if (senseOf(span, 'sky')) return ['SKY'];
   if (senseOf(span, 'state')) return ['STATE'];
+  if (span.value === 0 && covers.has(at + 1)) return ['zero'];
   if (span.value !== undefined) return ['NUM'];
   return span.plain.split(' ');
 }

@@ -19,7 +19,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'row-cover',
     phrases:
-      'row cover, floating row cover, floating cover, crop cover, fleece, garden fleece, horticultural fleece, plant fleece, ' +
+      'row cover, roe cover, ro cover, floating row cover, floating cover, crop cover, fleece, garden fleece, horticultural fleece, plant fleece, ' +
       'agro fabric, agrofabric, agricultural fabric, agri fabric, garden fabric, horticultural fabric, row cover fabric, ' +
       'spunbond, spunbonded, spunbonded fabric, spunbonded row cover, spun bonded polypropylene, nonwoven, non woven, ' +
       'non woven fabric, floating fabric, agricultural cloth, garden cloth, row fabric, fabric, fabric cover, plant cover, ' +
@@ -117,7 +117,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'cold-frame',
     phrases:
-      'cold frame, frame, glass frame, garden frame, glazed frame, wooden frame, window frame, glass cold frame, brick frame, ' +
+      'cold frame, cole frame, coal frame, frame, glass frame, garden frame, glazed frame, wooden frame, window frame, glass cold frame, brick frame, ' +
       'glass box, glazed box, cold box, hot bed frame, hotbed, hot bed, dutch light frame, dutch lights, sash frame, storm window frame, ' +
       'wooden cold frame, glass top, under glass, glass, glass lid, glass lights, sash, sashes',
   },
@@ -167,8 +167,8 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'bucket',
     phrases:
-      'bucket, upturned bucket, upside down bucket, five gallon bucket, pail, plant pot, upturned pot, flower pot, upturned flower pot, nursery pot, ' +
-      'terracotta pot, clay pot, tote, storage tote, plastic tote, storage bin, plastic bin, plastic tub, storage tub, tub, bin, upside down bin, trash can, garbage can, dustbin, wash tub',
+      'bucket, upturned bucket, upside down bucket, five gallon bucket, 5 gallon bucket, pail, upturned pot, upturned flower pot, upside down pot, inverted pot, upturned plant pot, upside down flower pot, ' +
+      'tote, storage tote, plastic tote, storage bin, plastic bin, plastic tub, storage tub, upside down bin, trash can, garbage can, dustbin, wash tub',
   },
   {
     key: 'cloche',
@@ -180,7 +180,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'cardboard',
     phrases:
-      'cardboard, cardboard box, cardboard carton, box over, paper box, upturned box, big box, appliance box, wooden crate, wooden box',
+      'cardboard, cardboard box, cardboard carton, upturned box, big box, appliance box, wooden crate, wooden box',
   },
   {
     key: 'water-wall',
@@ -213,7 +213,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'cold-frame',
     phrases:
-      'storm window, storm windows, old window, old windows, old storm window, window sash, sash window, shower door, old shower door, sliding glass door, sliding door, patio door, old glass door, window pane, windows on top, window on top',
+      'storm window, storm windows, old storm window, old storm windows, window on top, windows on top, glass door on top, window sash',
   },
   {
     key: 'low-tunnel',
@@ -231,7 +231,10 @@ export const COVER_WORDS: readonly CoverWords[] = [
       'jugs, water jugs, jugs of water, milk jugs, gallon jugs, bottles of water, water bottles, water barrels, barrels of water, ' +
       'buckets of water, water jug, jug of water, water filled jugs, jugs filled with water, water containers, milk jugs of water, ' +
       'milk jugs full of water, jugs full of water, gallon jugs of water, drums of water, ' +
-      'warm water bottles, hot water bottle, hot water bottles, jugs of hot water, jugs of warm water, hot water jugs, warm water jugs, buckets of hot water, buckets of warm water, bottles of hot water, bottles of warm water, jugs filled with hot water, jugs filled with warm water, jugs with hot water, black jugs, bottles filled with water',
+      'jugs of hot water, hot water jugs, hot water bottle, hot water bottles, bottles of hot water, buckets of hot water, buckets of warm water, jugs of warm water, warm water jugs, ' +
+      'bottles of warm water, jugs filled with hot water, jugs filled with warm water, jugs with hot water, gallon barrel, ' +
+      'water barrel, barrel of water, barrel, rain barrel, gallon drum, water drum, drum of water, water butt, water butts, bucket of water, bottle of water, ' +
+      'warm water bottles, black jugs, bottles filled with water',
   },
 ];
 
@@ -239,13 +242,13 @@ export const COVER_WORDS: readonly CoverWords[] = [
 export const BARE_WORDS: readonly { readonly fronts?: string; readonly phrases: string }[] = [
   {
     phrases:
-      'bare, nothing, with nothing on, uncovered, unprotected, open ground, open bed, in the open, out in the open, exposed, naked, ' +
+      'bare, nothing over top, nothing on, dont have anything on, dont have anything on em, dont have anything over, doesnt have anything on, have nothing on, has nothing on, not a thing over, not a thing over them, not a thing on, never had a stitch on, not a stitch on, open to the sky, unfleeced, unblanketed, unsheeted, untarped, stand open, stands open, standing open, stood open, stood in the open, refuse to cover, would have covered, would have fleeced, should have covered, should have fleeced, meant to cover, meaning to cover, cover ripped off, covers ripped off, cover blew off, covers blew off, cover blown off, covers blown off, cover is off, covers are off, cover came off, covers came off, cover gone, covers gone, there isnt any on, isnt any on, none on, none over, aint covered, nothing, with nothing on, uncovered, unprotected, open ground, open bed, in the open, out in the open, exposed, naked, ' +
       'unsheltered, outdoors, outside in the open, open field, open air, in the open air, uncovered bed, open garden, unmulched, ' +
       'without a cover, not covered, not covering, never covered, forgot to cover, no row cover or anything, ' +
       'not under anything, not under cover, not under any cover, under nothing',
   },
   {
-    fronts: 'no, with no, without, without any, w/o, w/o any, wo, not any, zero',
+    fronts: 'minus, minus the, minus any, 0, no, with no, without, without any, w/o, w/o any, wo, not any, zero',
     phrases: 'cover, covers, covering, coverings, coverage, protection',
   },
   {

@@ -69,7 +69,7 @@ export const CUE_WORDS = {
   'as-well': 'as well, too, also, in addition, on top of that, on top as well, both',
   gain: 'how much warmer, how much does, how many degrees does, how many degrees will, how many degrees do, how much protection does, how much protection will, how much difference, how much heat, what does, how well does, how good is, how effective is, how much will, how much warmth',
   check: 'check, status, report, overview, summary, rundown, run down, state of',
-  need: 'called for, advisable, is it wise, be wise, worthwhile, a good idea, bother, in order, do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, call for, have to, has to, needing, demand, demands',
+  need: 'called for, advisable, is it wise, be wise, worthwhile, a good idea, bother, in order, do i need, do we need, do they need, will i need, would i need, need, needs, need to, require, requires, want, wants, necessary, needed, required, have to, has to, needing, demand, demands',
   layers:
     'minimum cover, minimum protection, least cover, least protection, lightest cover, least i can put, how much protection does, how much protection will, how much insulation does, how many layers, how many covers, how much cover, how thick, how much protection, how many blankets, how many sheets, how many layers of, what protection, which protection, how much insulation, how heavy',
   compare:
@@ -79,7 +79,7 @@ export const CUE_WORDS = {
   versus:
     'beat, beats, outperform, outperforms, as good as, as warm as, as much as, the same as, equal to, vs, versus, than, more than, better than, warmer than, do more than, instead of, rather than, compared to, compared with, against, v, as opposed to, over using',
   with: 'with, w/, using, plus a, has, wearing, having, got, w',
-  without: 'without, no, not under, w/o, minus the, lacking, less the',
+  without: 'without, with out, no, not under, w/o, minus the, lacking, less the',
   'with-or-without':
     'with or without, with and without, with or w/o, without or with, with vs without, with versus without, with and w/o',
   over: 'go on, goes on, put on, over, on, onto, on top of, atop, above, across, over the top of, outside, outside of, around, stretched over, draped over, thrown over, laid over, pulled over, piled on, piled over, heaped on, on the outside of, over top of, draped across, up over, laid on, spread over, stacked on',
@@ -109,7 +109,7 @@ export const CUE_WORDS = {
   pick: 'ready to pick, ready to harvest, ready to cut, collect, salvage, clear out, rush out and pick, bring them in, bring it in, strip the, need lifting, needs lifting, be lifted, lifting before, pick, picked, picking, harvest, harvested, harvesting, cut, cutting, bring in, dig, dig up, digging, gather, gathering, pull up, lift and store, bring inside, pick from, harvestable, pull, pulling, dug, crop it, snip, clip',
   eat: 'eat, eaten, eating, edible, consume, safe to eat, ok to eat, okay to eat, fit to eat, good to eat, poisonous, toxic, poison, cook with, use in the kitchen, serve',
   frozen:
-    'frozen, frosty, frosted, froze, icy, frozen solid, thaw, thaws, thawed, thawing, thaw out, thawed out, defrost, iced over, white with frost, stiff with frost, frost on, frozen stiff, been frozen, got frozen, got frosted, frost bitten, frostbitten, covered in frost',
+    'blackened, frozen, frosty, frosted, froze, icy, frozen solid, thaw, thaws, thawed, thawing, thaw out, thawed out, defrost, iced over, white with frost, stiff with frost, frost on, frozen stiff, been frozen, got frozen, got frosted, frost bitten, frostbitten, covered in frost',
   frost:
     'frost, frosts, the frost, a frost, the freeze, a freeze, hard frost, hard freeze, light frost, light freeze, killing frost, cold snap, cold spell, the cold, first freeze, first hard freeze, freeze up, freeze coming, deep freeze, polar vortex, arctic blast, cold front, black frost, ground frost, air frost, white frost, radiation frost, hoar frost, sharp frost',
   sow: 'sow, sowing, sown, sowed, seed, seeding, seeded, direct seed, direct sow, plant, planted, planting, plant out, planting out, transplant, transplanting, set out, put in, go in the ground, start seeds, start seed, start, get in the ground, get in, plant them out, setting out, start from seed',
@@ -170,7 +170,7 @@ export const CUE_WORDS = {
   minutes: 'minute, minutes, mins, min',
   counted:
     'in of, week, weeks, day, days, month, months, year, years, nights, am, pm, oclock, ft, foot, feet, inch, inches, cm, mm, m, meter, meters, metre, metres, mil, mils, mph, kph, kmh, km, knots, percent, pct, ' +
-    'plants, seedlings, rows, heads, people, times, gallon, gallons, litre, litres, liter, liters, lb, lbs, kg, kilo, dollars, bucks, watt, watts, w, volts, miles, acres, acre, sq, square, yards, yd, pots, trays, cells, flats, rpm, psi, ml, l, starts, beds, varieties, kinds, bales, jugs, st, nd, rd, th, micron, microns, sheets, x',
+    'plants, seedlings, rows, heads, people, times, gallon, gallons, dollar, pound, pounds, cents, quid, euros, years old, miles, acres, minutes, bricks, kittens, heads, cloves, stitches, litre, litres, liter, liters, lb, lbs, kg, kilo, dollars, bucks, watt, watts, w, volts, miles, acres, acre, sq, square, yards, yd, pots, trays, cells, flats, rpm, psi, ml, l, starts, beds, varieties, kinds, bales, jugs, st, nd, rd, th, micron, microns, sheets, x',
   zone: 'latitude, lat, zone, zones, usda, usda zone, hardiness zone, row, rows, plot, page, no, number, num, nr, line, section, route, room, apollo, version, chapter, option, question, day, under age, aged, age',
   month:
     'january, february, march, april, may the, june, july, august, september, october, november, december, jan, feb, apr, aug, sept, oct, nov, dec',

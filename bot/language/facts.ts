@@ -21,6 +21,8 @@ export interface Facts {
   readonly when: When | 'tomorrow' | undefined;
   readonly asksCaution: boolean;
   readonly advice: AdviceKey | undefined;
+  /** Enough is told of the night, of water or heat, to answer without a crop. */
+  readonly tellsNight: boolean;
   readonly says: (...cues: readonly Cue[]) => boolean;
 }
 

@@ -28,6 +28,9 @@ const OTHER_MATTER: IntentRule = {
   ],
 };
 
+/** "Low 2 °C, dew point −7, clear and still. Frost?": no crop, but a night. */
+const OPEN: IntentRule = { intent: 'survive', when: [({ tellsNight }) => tellsNight] };
+
 /** The first rule that holds gives the intent. What can hurt somebody comes first. */
 const INTENT_RULES: readonly IntentRule[] = [
   CAUTION,
@@ -43,6 +46,7 @@ const INTENT_RULES: readonly IntentRule[] = [
   HOW_COLD,
   WHICH_CROPS,
   SURVIVE,
+  OPEN,
 ];
 
 export function intentOf(facts: Facts): Intent {

@@ -42,8 +42,13 @@ function asksOfNights({ says, spans, when }: Facts): boolean {
 }
 
 /** "How bad is tonight?", "what does the week look like?" */
-function asksHowNightLooks({ says, when }: Facts): boolean {
-  const asks = says('bad') || (says('looks') && says('how', 'what', 'will', 'which'));
+function asksHowNightLooks({ says, when, spans }: Facts): boolean {
+  const isBrief = spans.length <= LONGEST_BRIEF && says('how');
+  const asks =
+    isBrief ||
+    (when === 'week' && says('at-temperature', 'limit', 'night-weather')) ||
+    says('bad') ||
+    (says('looks') && says('how', 'what', 'will', 'which'));
   return asks && isOfNight(when) && !says('garden', 'everything', 'mine', 'open', 'shut', 'pick');
 }
 

@@ -27,11 +27,12 @@ function asksToPick(facts: Facts): boolean {
   const asks =
     says('when', 'should', 'can', 'what', 'which', 'fine', 'safely', 'frozen', 'need', 'frost') ||
     isCue(spans[0], 'pick');
+  const isAsked = facts.hasLow && spans.slice(-3).some((span) => isCue(span, 'pick'));
   const ready = spans.some(({ plain }) => plain.startsWith('ready to'));
   const isOpenQuestion = says('what', 'which') && says('should', 'can');
   const something =
     isOpenQuestion || namesPlant(facts) || says('garden', 'frost', 'frozen', 'it', 'everything') || when !== undefined;
-  return picks && (asks || ready) && something;
+  return picks && (asks || ready || isAsked) && something;
 }
 
 /** "Pick or cover?", "cover it or bring it in?", "leave them or harvest?" */

@@ -23,6 +23,7 @@ export const OTHER_PLANTS =
  * Common knowledge.
  */
 export const NAMESAKES =
+  'yam bean, yam beans, jicama, houseleek, houseleeks, house leek, house leeks, beach pea, pregnant onion, parsley ivy, corn plants, corn plant, ' +
   'okinawan spinach, okinawa spinach, longevity spinach, malabar, malabar spinach, egyptian spinach, molokhia, ceylon spinach, indian spinach, brazilian spinach, brazil spinach, sissoo spinach, sissoo, surinam spinach, philippine spinach, lagos spinach, ' +
   'african spinach, tree spinach, chaya, vine spinach, climbing spinach, chinese spinach, strawberry spinach, sea spinach, beach spinach, cuban spinach, swamp spinach, kangkong, amaranth spinach, ' +
   'cuban oregano, mexican oregano, jamaican oregano, puerto rican oregano, indian borage, spanish thyme, basil thyme, vietnamese coriander, vietnamese mint, vietnamese cilantro, laksa leaf, rau ram, culantro, mexican coriander, long coriander, thai coriander, bolivian coriander, papalo, ' +
@@ -34,9 +35,24 @@ export const NAMESAKES =
   'sea rocket, dames rocket, sweet rocket, mustard tree, radish tree, peanut, peanuts, groundnut, tiger nut, apios, crosne, crosnes, chinese artichoke, skirret, burdock, sea asparagus, samphire, marsh samphire, sea purslane, asparagus fern, fern asparagus, fennel flower, giant fennel, sea fennel, dog fennel, giant rhubarb, gunnera, monks rhubarb, himalayan rhubarb, ornamental rhubarb, ' +
   'globe thistle, artichoke thistle, pumpkin tree, pumpkin on a stick, ornamental eggplant, corn plant, corn lily, cornflower, corn cockle, chinese okra, okra tree, bog rosemary, wild rosemary, coastal rosemary, fools parsley, cow parsley, water parsley, parsley fern, japanese parsley, mitsuba, hedge parsley, beet tree, turnip tree, squash bug, false indigo, dead nettle, lemon cucumber tree';
 
+/** Where a plant lives, or what it is likened to: before a crop's name it makes another plant, where the table has no such name. */
+export const OTHER_KIND_BEFORE: ReadonlySet<string> = new Set(
+  'sea beach bog swamp marsh pond river desert prairie coastal jungle moon pregnant ghost devils devil witch fairy dragon monkey snake dog pig hog cow horse skunk stinking poison false mock parlor house cliff seaside'.split(
+    ' ',
+  ),
+);
+
+/** "kale vine": no vine of the table. */
+export const VINES: ReadonlySet<string> = new Set('vine vines creeper'.split(' '));
+export const GROWS_AS_VINE: ReadonlySet<string> = new Set(
+  'pea bean green-bean runner-bean tomato cucumber melon pumpkin squash summer-squash winter-squash zucchini sweet-potato potato watermelon'.split(
+    ' ',
+  ),
+);
+
 /** A crop's name before one of these is that of another plant: "pepper tree", "cabbage palm". */
 export const OTHER_KIND: ReadonlySet<string> = new Set(
-  'tree trees palm palms fern ferns guava shrub shrubs orchid orchids lily lilies begonia geranium'.split(' '),
+  'ivy tree trees palm palms fern ferns guava shrub shrubs orchid orchids lily lilies begonia geranium'.split(' '),
 );
 
 /** Nouns that belong to the name of a plant before them: "lemon tree". */

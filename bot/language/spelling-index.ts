@@ -4,6 +4,20 @@ import { isOrdinaryWord } from './ordinary-words.ts';
 /** Shorter words have too many neighbours. */
 const SHORTEST_CORRECTED = 5;
 const SHORTEST_CRITICAL = 4;
+
+/** Slips in denials too short to be looked for. */
+const COMMON_SLIPS: ReadonlyMap<string, string> = new Map([
+  ['nto', 'not'],
+  ['nt', 'not'],
+  ['nott', 'not'],
+  ['noo', 'no'],
+  ['nno', 'no'],
+  ['noone', 'nobody'],
+  ['wiht', 'with'],
+  ['wtih', 'with'],
+  ['witout', 'without'],
+]);
+
 const SHORTEST_WITH_TWO_SLIPS = 8;
 /** Longer than any word of the vocabulary with its slips. */
 const LONGEST_CORRECTED = 24;
@@ -47,10 +61,16 @@ export class SpellingIndex {
 
   /** The word as it was meant; the word itself when it is known, ordinary English, or like nothing. */
   meant(word: string): string {
+    const common = COMMON_SLIPS.get(word);
+    if (common !== undefined) return common;
     if (word.length < SHORTEST_CRITICAL || word.length > LONGEST_CORRECTED) return word;
     if (this.#known.has(word) || isOrdinaryWord(word)) return word;
     const critical = this.#criticalMeant(word);
     if (critical !== undefined || word.length < SHORTEST_CORRECTED) return critical ?? word;
+    return this.#nearest(word);
+  }
+
+  #nearest(word: string): string {
     let best = word;
     let fewest = word.length >= SHORTEST_WITH_TWO_SLIPS ? 3 : 2;
     for (const candidate of this.#byFirstLetter.get(word.charAt(0)) ?? []) {

@@ -8,13 +8,22 @@ export interface SignedNumber {
   readonly from: number;
 }
 
+/** "four and a half". */
+function withHalf(spans: readonly Span[], number: SignedNumber): SignedNumber {
+  const words = spans
+    .slice(number.next, number.next + 3)
+    .map(({ plain }) => plain)
+    .join(' ');
+  return words === 'and a half' ? { ...number, value: number.value + 0.5, next: number.next + 3 } : number;
+}
+
 const LARGEST_COUNT = 12;
 
 /** Reads "14", "-14", "− 14", "minus fourteen". */
 export function signedNumberAt(spans: readonly Span[], from: number): SignedNumber | undefined {
   const span = spans[from];
   const after = spans[from + 1];
-  if (span?.value !== undefined) return { value: span.value, next: from + 1, from };
+  if (span?.value !== undefined) return withHalf(spans, { value: span.value, next: from + 1, from });
   if (after?.value === undefined) return undefined;
   if (isCue(span, 'minus') || isMinus(spans, from)) return { value: -after.value, next: from + 2, from };
   return undefined;
@@ -34,7 +43,12 @@ export function isMinus(spans: readonly Span[], at: number): boolean {
 export function countsSomething(spans: readonly Span[], number: SignedNumber): boolean {
   const { from, next, value } = number;
   if (isNamedByWordBefore(spans, from) || isPartOfTime(spans, from, next)) return true;
-  return isCountedByWordAfter(spans, next, value) || countsPlants(spans, number) || isPronounOrCount(spans, number);
+  return (
+    isCountedByWordAfter(spans, next, value) ||
+    countsPlants(spans, number) ||
+    isPronounOrCount(spans, number) ||
+    countsThings(spans, number)
+  );
 }
 
 /** "the one with the lid", "two of them", "a bad one": a small number in letters, where nothing makes it a temperature. */
@@ -50,6 +64,22 @@ function isPronounOrCount(spans: readonly Span[], { from, next, value }: SignedN
 const COUNTED_ON =
   /^(of|of them|more|others?|that|which|with|are|were|look|looks|have|small|big|little|young|different|kinds?|sorts?|left|in|went|got)$/;
 const COUNTING = /^(the|these|those|my|our|all|other|last|first|only|another|every|no|some|or)$/;
+
+/** "two coats", "90 dollars": a number before a plain noun, where nothing before it speaks of a temperature. */
+function countsThings(spans: readonly Span[], { from, next }: SignedNumber): boolean {
+  const after = spans[next];
+  if (after?.kind !== 'phrase' || after.senses.some(({ kind }) => kind !== 'ordinary')) return false;
+  if (isCue(spans[from - 1], 'at-temperature', 'survive', 'fare', 'low-part') || isCue(spans[from], 'minus'))
+    return false;
+  return after.plain.length > 3 && !GOES_ON.has(after.plain);
+}
+
+/** Plain words that a temperature may stand before. */
+const GOES_ON: ReadonlySet<string> = new Set(
+  'outside outdoors here there when while with because before after until till again expected coming predicted forecast possible maybe please thanks though then also even only just this that what will does should would could they them their these those where which your yours from into over some somewhere degree probably already sometime early late ahead yikes help anyone worried tomorrow during where out'.split(
+    ' ',
+  ),
+);
 
 /** "12 lettuces", but not "at 12 lettuce …". */
 function countsPlants(spans: readonly Span[], { from, next, value }: SignedNumber): boolean {

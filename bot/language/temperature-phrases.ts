@@ -92,7 +92,9 @@ function sureness(spans: readonly Span[], from: number, unit: Unit | undefined, 
 }
 
 /** "The radio says 22." */
-const SAYING: ReadonlySet<string> = new Set('says said say claims shows showing sees thinks reckons maybe'.split(' '));
+const SAYING: ReadonlySet<string> = new Set(
+  'had got measured says said say claims shows showing sees thinks reckons maybe'.split(' '),
+);
 
 interface UnitEnd {
   readonly unit?: Unit;

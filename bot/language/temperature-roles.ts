@@ -47,15 +47,21 @@ const ROLE_WORDS: readonly { readonly role: TemperatureRole; readonly words: Reg
     words: /\b(yesterday|last (year|week|month|winter|fall|spring|autumn)|(days?|weeks?|years?) ago|this time last)\b/g,
   },
   {
-    role: 'low',
-    words:
-      /\b(lows?|tonights?|overnight|by morning|by dawn|before dawn|at dawn|sunrise|nighttime|at night|night|nights|min|minimum|bottom(s|ing)? out|drop(s|ping)?|dips?|dipping|falls?|falling|going( down)? to|gonna( \w+)?|goes( down)? to|down to|plunge|plunging|forecast(ed)?|predicted|calling for|hits?|hitting|(mon|tues|wednes|thurs|fri|satur|sun)day|tomorrow( night)?|tmrw|later|coldest|expected|expecting|coming|on the way|due|called for|outside tonight)\b/g,
-  },
-  {
     role: 'high',
     words:
       /\b(highs?|daytime|day temps?|by day|days|during the day|afternoon|max|maximum|warm(s|ing|ed)?( back)?( up)? to|back up to|climb(s|ing)? to|up to|noon|midday|lunchtime|reach(es|ing)?)\b/g,
-    behind: /\b(highs?|daytime|by day|during the day|in the afternoon|this afternoon|max|maximum|at noon|midday)\b/g,
+    behind:
+      /\b(highs?|daytime|by day|during the day|in the afternoon|this afternoon|tomorrow afternoon|tomorrow midday|tomorrow noon|tomorrow lunchtime|max|maximum|at noon|midday)\b/g,
+  },
+  {
+    role: 'low',
+    words:
+      /\b(lows?|tonights?|overnight|by morning|by dawn|before dawn|at dawn|sunrise|nighttime|at night|night|nights|min|minimum|bottom(s|ing)? out|drop(s|ping)?|dips?|dipping|falls?|falling|going( down)? to|gonna( \w+)?|goes( down)? to|down to|plunge|plunging|turning to|reckon|reckoning|call it|forecast(ed)?|predicted|calling for|hits?|hitting|(mon|tues|wednes|thurs|fri|satur|sun)day|tomorrow( night)?|tmrw|later|coldest|expected|expecting|coming|on the way|due|called for|outside tonight)\b/g,
+  },
+
+  {
+    role: 'past',
+    words: /\b(not|isnt|instead of|rather than|was to be|record low|record|normal|average)( (\w+ ){0,3}is)?$/g,
   },
   {
     role: 'now',

@@ -1,12 +1,14 @@
 import { celsiusFrom } from '../ground/units.ts';
 import { isCue, type Span } from './span.ts';
 import { type TemperaturePhrase, temperaturePhrases } from './temperature-phrases.ts';
-import { type TemperatureRole, temperatureRoles } from './temperature-roles.ts';
+import { NO_LOW, type TemperatureRole, temperatureRoles } from './temperature-roles.ts';
 import type { Assumption, Problem, SaidTemperature, Understood, Unit, UnitReason } from './understood.ts';
 
 export interface TemperatureRead {
   readonly temperature?: SaidTemperature;
   readonly lowC?: number;
+  /** Said of now, of the past or of the plant itself: no low of the night asked about. */
+  readonly isAside?: boolean;
   readonly lowOtherwise?: NonNullable<Understood['lowOtherwise']>;
   readonly assumptions: readonly Assumption[];
   readonly problem?: Problem;
@@ -47,6 +49,7 @@ export function readTemperature(spans: readonly Span[], preferred: Unit, ofHeat 
     temperature,
     lowC: chosen.lowC,
     assumptions,
+    ...(NO_LOW.has(chosen.role) && { isAside: true }),
     ...(otherwise && { lowOtherwise: { lowC: otherwise.lowC, temperature: otherwise.temperature } }),
   };
 }
@@ -71,7 +74,7 @@ function chosenLow(all: readonly Candidate[]): Chosen {
   const open = all.filter(({ role }) => role === 'unsaid');
   const lows = all.filter(({ role }) => role === 'low');
   if (lows.length > 0) {
-    const low = inOtherUnit(open, surestColdest(lows));
+    const low = inOtherUnit(open, coldest(lows));
     const colder = open.filter(
       ({ lowC, sureness }) => sureness > 0 && low !== undefined && lowC < low.lowC - SAME_WITHIN_K,
     );
@@ -146,7 +149,7 @@ function settle(phrase: TemperaturePhrase, preferred: Unit, isSaid: boolean): Se
   const [unit, reason] = unitOf(phrase, preferred);
   const unitReason = isSaid && reason === 'preferred' ? 'said' : reason;
   const zero = phrase.fromFreezing && unit === 'F' ? 32 : 0;
-  const isMeantMinus = phrase.afterDash && unit === 'C' && phrase.range[0] > SENSIBLE.C[1];
+  const isMeantMinus = phrase.afterDash && unit === 'C' && (phrase.range[0] > SENSIBLE.C[1] || phrase.from === 1);
   const ends = isMeantMinus ? phrase.range.map((end) => -end).reverse() : phrase.range.map((end) => end + zero);
   const [low = 0, high = 0] = ends;
   const temperature: SaidTemperature = {

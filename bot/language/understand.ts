@@ -17,6 +17,7 @@ import { readPlantState } from './plant-state.ts';
 import { readSky } from './sky.ts';
 import { isCue, type Span, senseOf } from './span.ts';
 import { spansOf } from './spans.ts';
+import { tellingSentences } from './telling-sentences.ts';
 import { readTemperature, type TemperatureRead } from './temperature.ts';
 import type { Assumption, Intent, Problem, SaidBeds, SaidSky, Understood, Unit, When } from './understood.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -55,7 +56,7 @@ export function followUp(previous: Understood, answer: string, context: Context)
 
 /** {@link understand} for a text of any length; the measurement of its speed uses it. */
 export function understandUnbounded(text: string, context: Context): Understood {
-  const spans = spansOf(text, context.vocabulary, context.bedNames);
+  const spans = tellingSentences(spansOf(text, context.vocabulary, context.bedNames));
   if (spans.every(({ kind }) => kind === 'mark')) return declined('empty');
   if (isOtherTongue(spans)) return declined('not-english');
   const read = readAll(spans, context);
@@ -107,7 +108,7 @@ function readAll(spans: readonly Span[], context: Context): Read {
     says,
     hasCrop,
     hasPlantLike: crops.unknownCrops.length > 0 || crops.plantLike.length > 0,
-    hasLow: low.temperature !== undefined,
+    hasLow: low.temperature !== undefined && !(low.isAside && says('limit')),
     isWarm: low.lowC !== undefined && low.lowC >= WARM_C,
     hasCover: namesCover(covers),
     hasRoof,
@@ -115,9 +116,23 @@ function readAll(spans: readonly Span[], context: Context): Read {
     hasBed: beds.numbers.length > 0 || beds.named.length > 0,
     when,
     asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
+    tellsNight: tellsNight(conditions, spans, low, covers),
     advice: readAdvice({ spans, hasLow: low.temperature !== undefined, when }),
   };
   return { spans, facts, conditions, crops, covers, worn, low, beds, topics };
+}
+
+/** A low with a sky, a wind or snow; water, heat or an open lid with a cover: enough to say something, crop or none. */
+function tellsNight(
+  { tells, measures, forShed }: Conditions,
+  spans: readonly Span[],
+  low: TemperatureRead,
+  covers: CoversRead,
+): boolean {
+  const hasSky = tells || spans.some((span) => senseOf(span, 'sky') !== undefined);
+  if (low.temperature !== undefined) return hasSky || measures !== undefined || forShed !== undefined;
+  const isOfWater = measures?.waterKg !== undefined || (covers.covers ?? []).includes('jugs');
+  return isOfWater || (measures?.opening !== undefined && namesCover(covers)) || measures?.soil === 'bench';
 }
 
 function preferredUnit({ units, locale = 'en-US' }: Context): Unit {
@@ -138,7 +153,8 @@ function isRoof(key: string): boolean {
 function assemble(read: Read, asked: Intent): Understood {
   const { spans, facts, conditions, crops, low, beds, topics } = read;
   const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = coversFor(asked, read);
-  const { assumptions: ofLow, problem: ofTemperature, lowOtherwise, ...lowSlots } = low;
+  const { assumptions: ofLow, problem: ofTemperature, lowOtherwise, isAside, ...saidLow } = low;
+  const lowSlots = asked === 'how-cold' && isAside ? {} : saidLow;
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
   const isCaution = asked === 'caution' || asked === 'advice';
@@ -154,6 +170,7 @@ function assemble(read: Read, asked: Intent): Understood {
     ...(when && { when }),
     ...readPlantState(spans),
     ...placeOf(spans, conditions),
+    ...shedOf(conditions, read.covers),
     ...adviceOf(facts, asked),
     beds: { ...beds, mine },
     readAs: readAs(spans),
@@ -165,9 +182,12 @@ function assemble(read: Read, asked: Intent): Understood {
 }
 
 /** The covers as the question means them: as they lie on its night, or as things to weigh. */
-function coversFor(asked: Intent, { covers, worn }: Read): CoversRead {
+function coversFor(asked: Intent, { covers, worn, conditions }: Read): CoversRead {
   if (asked === 'compare-covers') return comparedWithBare(covers);
-  return OF_A_NIGHT.has(asked) ? worn : covers;
+  // A gap or an open end is reckoned with; the cover is there all the same.
+  const opening = conditions.measures?.opening;
+  const isThere = opening !== undefined && opening !== 'open';
+  return OF_A_NIGHT.has(asked) && !isThere ? worn : covers;
 }
 
 function adviceOf(facts: Facts, asked: Intent): Partial<Understood> {
@@ -177,23 +197,40 @@ function adviceOf(facts: Facts, asked: Intent): Partial<Understood> {
   };
 }
 
+/** 3 mph and less is calm. [m s⁻¹] */
+const CALM_BELOW_M_PER_S = 1.6;
+
 /** In words and in figures; figures say it better. */
 function skyOf(spans: readonly Span[], { windMPerS, gustMPerS, snow }: Conditions): SaidSky | undefined {
+  const words = readSky(spans);
+  // "25 mph now, calm after midnight": the colder end counts.
+  const fallsCalm = words?.wind === 'calm' && (windMPerS ?? 0) > CALM_BELOW_M_PER_S;
   const sky = {
-    ...readSky(spans),
-    ...(windMPerS !== undefined && { windMPerS }),
+    ...words,
+    ...(windMPerS !== undefined && !fallsCalm && { windMPerS }),
     ...(gustMPerS !== undefined && { gustMPerS }),
     ...(snow?.where === 'on-ground' && { snow: true }),
   };
   return Object.keys(sky).length > 0 ? sky : undefined;
 }
 
+/** What lies at hand; "another" is one more of what lies on the bed. */
+function shedOf({ forShed, hasAnother }: Conditions, { covers: laid = [] }: CoversRead): Partial<Understood> {
+  if (forShed === undefined) return {};
+  const { covers = [], options = [] } = readCovers(forShed);
+  const named = [...covers, ...options.flat()];
+  const shed =
+    named.length > 0 || !hasAnother ? named : laid.filter((key) => key !== 'hoops' && key !== 'jugs').slice(0, 1);
+  return shed.length > 0 ? { shed } : {};
+}
+
 function placeOf(spans: readonly Span[], conditions: Conditions): Partial<Understood> {
-  const { snow, exposure, unused } = conditions;
+  const { snow, measures, exposure, unused } = conditions;
   const sky = skyOf(spans, conditions);
   return {
     ...(sky && { sky }),
     ...(snow && { snow }),
+    ...(measures && { measures }),
     ...(exposure && { exposure }),
     ...(unused.length > 0 && { unused }),
   };
@@ -259,7 +296,7 @@ const OF_A_PLANT: ReadonlySet<Intent> = new Set<Intent>([
 ]);
 
 /** What a piece of advice can answer. */
-const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close']);
+const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close', 'caution']);
 
 /** A question about nothing but plants outside the table gets no verdict. */
 function namedUnknown(slots: Understood): Understood {

@@ -115,6 +115,20 @@ export interface SaidSky {
   readonly snow?: boolean;
 }
 
+/** How a garden lies; or that the bed is under a tree. */
+export type SaidExposure = Exposure | 'tree';
+
+/** What is done before the night besides covering, and what stands open. */
+export interface SaidMeasures {
+  /** Water in vessels, in all. [kg] */
+  readonly waterKg?: number;
+  /** Set out warm at dusk. [°C] */
+  readonly waterAtDuskC?: number;
+  readonly heatWPerM2?: number;
+  readonly opening?: 'open' | 'end' | 'ajar' | 'hole';
+  readonly soil?: 'watered' | 'dry' | 'raised-bed' | 'bench';
+}
+
 /** Snow that is spoken of, and where it lies. */
 export interface SaidSnow {
   readonly where: 'on-plants' | 'on-ground' | 'falling';
@@ -160,8 +174,11 @@ export interface Understood {
   readonly stage?: Stage;
   readonly sky?: SaidSky;
   readonly snow?: SaidSnow;
+  readonly measures?: SaidMeasures;
+  /** What lies at hand to be laid on; not on the bed. */
+  readonly shed?: readonly CoverKey[];
   /** How the garden lies. */
-  readonly exposure?: Exposure;
+  readonly exposure?: SaidExposure;
   /** What was told and has no part in the answer, in words to say back. */
   readonly unused?: readonly string[];
   readonly beds: SaidBeds;

@@ -1,5 +1,5 @@
 import { isNearOrdinaryWord } from './near-ordinary.ts';
-import { OTHER_KIND, PLANT_NOUNS } from './plant-words-table.ts';
+import { GROWS_AS_VINE, OTHER_KIND, OTHER_KIND_BEFORE, PLANT_NOUNS, VINES } from './plant-words-table.ts';
 import { isCue, isMark, type Span, senseOf } from './span.ts';
 
 export interface UnknownPlants {
@@ -43,11 +43,12 @@ function chunksOf(spans: readonly Span[]): readonly Chunk[] {
 function isForeign(spans: readonly Span[], at: number): boolean {
   const span = spans[at];
   if (span === undefined) return false;
-  return span.kind === 'unexplained' || senseOf(span, 'plant') !== undefined || isNamesake(spans, at);
+  const leads = OTHER_KIND_BEFORE.has(span.plain) && senseOf(spans[at + 1], 'crop') !== undefined;
+  return leads || span.kind === 'unexplained' || senseOf(span, 'plant') !== undefined || isNamesake(spans, at);
 }
 
 function isNoun(span: Span | undefined): boolean {
-  return span !== undefined && (PLANT_NOUNS.has(span.plain) || OTHER_KIND.has(span.plain));
+  return span !== undefined && (PLANT_NOUNS.has(span.plain) || OTHER_KIND.has(span.plain) || VINES.has(span.plain));
 }
 
 /**
@@ -57,7 +58,14 @@ function isNoun(span: Span | undefined): boolean {
 export function isNamesake(spans: readonly Span[], at: number): boolean {
   const sense = senseOf(spans[at], 'crop');
   if (sense === undefined) return false;
-  return OTHER_KIND.has(spans[at + 1]?.plain ?? '') || isStrange(spans[at - 1]);
+  const after = spans[at + 1]?.plain ?? '';
+  const isOtherVine = VINES.has(after) && !sense.ids.some((id) => GROWS_AS_VINE.has(id));
+  return (
+    OTHER_KIND.has(after) ||
+    isOtherVine ||
+    OTHER_KIND_BEFORE.has(spans[at - 1]?.plain ?? '') ||
+    isStrange(spans[at - 1])
+  );
 }
 
 const SHORTEST_STRANGER = 5;

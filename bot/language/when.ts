@@ -9,6 +9,7 @@ export function readWhen(spans: readonly Span[]): When | 'tomorrow' | undefined 
 /** "50 now, 24 tonight": of a night that is asked about, the night counts. */
 export function readNight(spans: readonly Span[]): When | 'tomorrow' | undefined {
   const said = saidWhens(spans);
+  if (said.includes('tonight')) return 'tonight';
   return firstAhead(said.filter((when) => !OF_THE_DAY.has(when))) ?? firstAhead(said);
 }
 

@@ -1,5 +1,4 @@
 import {
-  assumedHardening,
   type BedAsLaid,
   type BedNight,
   type BedVerdict,
@@ -8,17 +7,14 @@ import {
   type Canopy,
   COVERS,
   type CoverKey,
-  type Crop,
   cropById,
   type DayBehind,
   exposedSite,
-  hardinessLearned,
   harmFraction,
   learnedNight,
   MS_PER_H,
   type NightSite,
   type NightSpan,
-  type Planting,
   type SharedNight,
   type SoilStart,
   type Step,
@@ -33,8 +29,9 @@ import type { HourlyForecast } from '../forecast/forecast.ts';
 import { nightWeather } from '../weather/night.ts';
 import type { NightWeather } from '../weather/night-weather.ts';
 import { type BedInPast, bedInPast } from './bed-in-past.ts';
+import { plantingOf } from './bed-planting.ts';
 import { daysBehind } from './days-behind.ts';
-import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
+import type { Garden, GardenBed } from './garden.ts';
 import { SharedNights } from './shared-nights.ts';
 import { soilBehind } from './soil-behind.ts';
 
@@ -191,7 +188,8 @@ function judgedBed(
   const asItLies = nightOf(bed.covers);
   if (asItLies === undefined) throw new RangeError(UNSOUND);
   const past = bedInPast(bed.covers, asItLies, bench);
-  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet, past));
+  const at = { date: bench.window.from, latitudeDeg: bench.site.latitudeDeg };
+  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet, past, at));
   const verdictUnder = (keys: readonly CoverKey[]) => {
     const night = keys === bed.covers ? asItLies : nightOf(keys);
     return night && bedVerdict(plantings, keys, night, bench.weather.summary.wind10MPerS);
@@ -288,44 +286,4 @@ export function canopyOf({ plantings }: GardenBed): Canopy {
 
 function staysOpenToRain(covers: readonly CoverKey[]): boolean {
   return covers.every((key) => ['fabric', 'cloth', 'litter', 'hoops', 'jugs'].includes(COVERS[key].kind));
-}
-
-/** What grows there and how hard it is; nothing where the table does not know the crop. */
-export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean, past?: BedInPast): Planting[] {
-  const crop = cropById(planting.cropId);
-  if (crop === undefined) return [];
-  const { hardeningIndex, ...assumed } = stateOf(crop, planting, past);
-  const learned = hardinessLearned(crop, hardeningIndex, planting.outcomes ?? []);
-  return [
-    {
-      crop,
-      hardeningIndex,
-      ...assumed,
-      circumstances: {
-        nightsInARow: past?.frozenNights ?? 0,
-        matureHead: crop.organ === 'head' && planting.stage === 'grown',
-        smallRosette: crop.organ === 'leaf' && planting.stage === 'just-set-out' && hardeningIndex > 0,
-        wetThenFrozen,
-      },
-      ...(learned && { learned }),
-    },
-  ];
-}
-
-/** What the grower said or the bot followed; else what the weather behind and the season have made of it. */
-function stateOf(
-  crop: Crop,
-  { hardeningIndex: known, stage }: GardenPlanting,
-  past: BedInPast | undefined,
-): Pick<Planting, 'hardeningIndex' | 'assumedFrom' | 'otherwiseIndex'> {
-  // Those of a shop or a windowsill are soft; who has hardened them off can say so.
-  if (known === undefined && crop.hardens && stage === 'just-set-out') {
-    return { hardeningIndex: 0, assumedFrom: 'set-out', otherwiseIndex: 1 };
-  }
-  const facts = known === undefined ? past && { there: past.hardening } : { followedIndex: known };
-  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, facts);
-  if (otherwiseIndex === undefined || basis === 'followed' || basis === 'said' || basis === 'no-matter') {
-    return { hardeningIndex };
-  }
-  return { hardeningIndex, assumedFrom: basis, otherwiseIndex };
 }

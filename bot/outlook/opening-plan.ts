@@ -16,8 +16,9 @@ import {
 import type { HourlyForecast } from '../forecast/forecast.ts';
 import { type DayWeather, dayWeather } from '../weather/day-weather.ts';
 import { type HarmfulHours, harmfulHours } from '../weather/harmful-weather.ts';
+import { plantingOf } from './bed-planting.ts';
 import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
-import { gardenSite, laidAs, plantingOf } from './night-outlook.ts';
+import { gardenSite, laidAs } from './night-outlook.ts';
 import { type SoilBehind, soilBehind } from './soil-behind.ts';
 
 /** A garden's day: when to open and shut what, and when to pick. */

@@ -1,33 +1,8 @@
-import type { CautionKey } from '../cautions/cautions.ts';
-import type { SourceKey } from '../sources.ts';
+import type { Advice, AdviceKey } from './advice-key.ts';
+import { FURTHER_ADVICE } from './further-advice.ts';
 
-/** Questions of a winter that no night's figures answer, by a stable key of our own. */
-export const ADVICE_KEYS = [
-  'frozen-fabric',
-  'rinse-frost',
-  'limp-leaves',
-  'frosted-fruit',
-  'frosted-squash',
-  'frosted-tubers',
-  'frosted-roots',
-  'frozen-heads',
-  'frosted-plants',
-  'eat-frosted',
-  'uncover-after',
-  'water-soil',
-  'sprinkle-plants',
-  'heaved-plants',
-] as const;
-
-export type AdviceKey = (typeof ADVICE_KEYS)[number];
-
-export interface Advice {
-  /** What to do first. */
-  readonly headline: string;
-  readonly lines: readonly string[];
-  readonly cautions: readonly CautionKey[];
-  readonly source: SourceKey;
-}
+export type { Advice, AdviceKey } from './advice-key.ts';
+export { ADVICE_KEYS } from './advice-key.ts';
 
 /** The usual advice, first what to do. */
 export const ADVICE: Readonly<Record<AdviceKey, Advice>> = {
@@ -160,4 +135,5 @@ export const ADVICE: Readonly<Record<AdviceKey, Advice>> = {
     cautions: [],
     source: 'common-practice',
   },
+  ...FURTHER_ADVICE,
 };

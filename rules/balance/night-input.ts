@@ -126,6 +126,8 @@ export interface NightInput {
   readonly soilProfile: readonly SoilPoint[];
   readonly canopy: Canopy;
   readonly stack: CoverStack;
+  /** Electric heat spread over the soil of the bed; none when absent. [W m⁻², 0…500] */
+  readonly heatWPerM2?: number;
   /** Stacks that replace the first at the given instants, in order of time. */
   readonly changes?: readonly { readonly at: Date; readonly stack: CoverStack }[];
   /** Opens the cover by day; vents that the stacks have come first. */

@@ -253,7 +253,7 @@ export const COVERS: Readonly<Record<CoverKey, CoverFacts>> = {
     american: 'wall of water',
     british: 'wall of water',
     counted: true,
-    materials: ['film'],
+    materials: ['water-tubes'],
     effort: 3,
   },
   burlap: {

@@ -18,7 +18,7 @@ const SETTLED_SNOW_W_PER_MK = 0.2;
 /** Double less single polyethylene in a trade table of R-values (`glazing-r-values`): what the air between two skins adds. */
 const BETWEEN_SKINS_M2K_PER_W = 0.13;
 /** Skin of a vessel 40 cm wide and 30 cm high over its own floor would be 4; most of it sees its neighbours and the soil beside it (judgement). */
-const BELL_AREA_RATIO = 2;
+const BELL_AREA_RATIO = 1.6;
 /** Leaks of a high tunnel: doors and a long base (judgement, within `infiltration-tables`). [mm s⁻¹ and per m s⁻¹] */
 const HIGH_TUNNEL_LEAK = { leak0MmPerS: 0.3, leak1MmPerM: 0.2 } as const;
 /** Of the outer of two skins, which is clamped to the frame. */

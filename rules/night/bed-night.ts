@@ -1,4 +1,4 @@
-import type { Canopy, NightInput } from '../balance/night-input.ts';
+import type { Canopy, CoverStack, NightInput, Vent } from '../balance/night-input.ts';
 import { type NightRun, nightRun } from '../balance/night-run.ts';
 import { frozenFraction, thawedAt } from '../balance/thaw.ts';
 import type { CoverKey, FrameBuild } from '../covers/cover-key.ts';
@@ -55,6 +55,12 @@ export interface BedAsLaid {
   readonly snowDepthM?: number;
   readonly snowIsFresh?: boolean;
   readonly waterKgPerM2?: number;
+  /** Water that is set out at shutting time, this warm; it stands there from the day before when absent. [°C] */
+  readonly waterAtDuskC?: number;
+  /** Outermost cover that stays open all night. */
+  readonly opening?: Pick<Vent, 'areaRatio' | 'heightM'>;
+  /** Electric heat spread over the soil. [W m⁻², 0…500] */
+  readonly heatWPerM2?: number;
   /** Rain has soaked the straw or leaves on top. */
   readonly litterIsWet?: boolean;
 }
@@ -154,7 +160,7 @@ export function bedNight(
     ...(bed.snowIsFresh !== undefined && { snowIsFresh: bed.snowIsFresh }),
     ...(bed.waterKgPerM2 !== undefined && { waterKgPerM2: bed.waterKgPerM2 }),
     ...(bed.litterIsWet !== undefined && { litterIsWet: bed.litterIsWet }),
-    waterStartC: soil.soil10CmC + JUGS_ABOVE_SOIL_K,
+    waterStartC: bed.waterAtDuskC ?? soil.soil10CmC + JUGS_ABOVE_SOIL_K,
     nightCover: shared.nightCover,
   });
   if (stack.kind === 'unsound') return stack;
@@ -172,16 +178,31 @@ function nightInput({ site, weather, soil, bed }: BedNightInput, stack: SoundSta
     soil: soilOf(bed.soilKind ?? 'moist', bed.mulch),
     soilProfile: soil.profile,
     canopy: bed.canopy ?? OPEN_GREENS,
+    ...(bed.heatWPerM2 !== undefined && { heatWPerM2: bed.heatWPerM2 }),
   };
-  if (stack.day === stack.night) return { ...common, stack: stack.night };
+  const opened = (laid: CoverStack) => withOpening(laid, bed.opening, start, end);
+  const [day, night] = [opened(withoutWater(stack.day, bed)), opened(stack.night)];
+  if (stack.day === stack.night && bed.waterAtDuskC === undefined) return { ...common, stack: night };
   return {
     ...common,
-    stack: stack.day,
+    stack: day,
     changes: [
-      { at: nightCover.from, stack: stack.night },
-      { at: nightCover.to, stack: stack.day },
+      { at: nightCover.from, stack: night },
+      { at: nightCover.to, stack: day },
     ],
   };
+}
+
+function withOpening(laid: CoverStack, opening: BedAsLaid['opening'], from: Date, to: Date): CoverStack {
+  if (opening === undefined || opening.areaRatio === 0 || laid.layers.length === 0) return laid;
+  return { ...laid, vent: { ...opening, from, to } };
+}
+
+/** Water that is set out at dusk does not stand there by day. */
+function withoutWater(laid: CoverStack, { waterAtDuskC }: BedAsLaid): CoverStack {
+  if (waterAtDuskC === undefined) return laid;
+  const { waterMass: _, ...rest } = laid;
+  return rest;
 }
 
 function nightOf(input: BedNightInput, stack: SoundStack, run: NightRun, shared: SharedNight): BedNight {

@@ -13,10 +13,11 @@ import type { NightOrWeek } from '../tonight/night-option.ts';
 import { sampleNight } from '../tonight/tonight.ts';
 import { ANSWER_BUTTON, answerQuestion } from './answer-question.ts';
 import { type Answered, withCautions } from './answered.ts';
-import { COLDEST_ASKED_C, statedNight, WARMEST_ASKED_C } from './asked-night.ts';
+import { COLDEST_ASKED_C, type HardeningUnder, statedNight, WARMEST_ASKED_C } from './asked-night.ts';
 import { Conversations } from './conversations.ts';
 import { needsOwnPlace, ownAnswer } from './own-answer.ts';
 import { asksOfDay, ownDayAnswer } from './own-day.ts';
+import { hardeningAt, needsHardening } from './own-hardening.ts';
 import { nightName, ownPlace } from './own-place.ts';
 import { wordAsked } from './word-asked.ts';
 
@@ -73,7 +74,9 @@ async function answerTo(question: string, asking: Asking, services: Services): P
   const sample = asksOfNights(understood)
     ? await sampleNight(nightOrWeek(understood), memberId, reader, services)
     : undefined;
-  return sample ?? withCautions(answerUnderstood(understood, reader, now));
+  if (sample !== undefined) return sample;
+  const hardeningUnder = own && needsHardening(understood) ? await hardeningAt(own.site, now, services) : undefined;
+  return withCautions(answerUnderstood(understood, reader, now, hardeningUnder));
 }
 
 /** A night as a whole, of which no low is said. */
@@ -107,9 +110,15 @@ export function answerText(question: string, asked: AskedText): Answered {
     : { understood, judged: [], cautions: [], reply: word };
 }
 
-function answerUnderstood(understood: Understood, reader: Reader, now: Date): Answered {
+function answerUnderstood(
+  understood: Understood,
+  reader: Reader,
+  now: Date,
+  hardeningUnder?: HardeningUnder,
+): Answered {
   const { lowC } = understood;
   const inReach = lowC !== undefined && lowC >= COLDEST_ASKED_C && lowC <= WARMEST_ASKED_C;
-  const night = inReach ? statedNight(lowC, understood, now) : undefined;
-  return answerQuestion(understood, cropVocabulary(), { reader, now, night });
+  const there = hardeningUnder && { hardeningUnder };
+  const night = inReach ? { ...statedNight(lowC, understood, now), ...there } : undefined;
+  return answerQuestion(understood, cropVocabulary(), { reader, now, night, ...there });
 }

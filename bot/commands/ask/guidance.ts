@@ -3,6 +3,9 @@ import {
   type AdviceKey,
   CAUTIONS,
   type CautionKey,
+  CROWNS,
+  type CropId,
+  type CrownFacts,
   cropById,
   HARVESTS,
   harvestKind,
@@ -10,6 +13,8 @@ import {
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Answered, AskContext } from './answered.ts';
+import { statedNight } from './asked-night.ts';
+import { measureLines } from './before-night.ts';
 import { refused } from './refused.ts';
 import { saidTemperature } from './understood-line.ts';
 
@@ -18,22 +23,53 @@ const OPEN_ABOVE_C = 23.9;
 /** Thawed leaves: an hour above this (judgement, from the model's thaw). [°C] */
 const THAWED_ABOVE_C = 1;
 
+/** Low of the night on which heat is shown when none was named. [°C] */
+const USUAL_LOW_C = -5;
+
 /** Safety questions: the caution first and whole. */
-export function cautionAnswer(understood: Understood): Answered {
+export function cautionAnswer(understood: Understood, { night, now, reader }: AskContext): Answered {
+  const isHeat = understood.cautionTopics.includes('electric-heat') && understood.measures?.heatWPerM2 !== undefined;
+  const of = night ?? statedNight(USUAL_LOW_C, understood, now);
+  const at = temperature(of.lowC, reader.units);
+  const heat = isHeat
+    ? measureLines(understood.covers ?? [], { ...understood, measures: { ...understood.measures } }, of, reader).map(
+        (line) => `At ${at}: ${line}`,
+      )
+    : [];
   const topics = understood.cautionTopics.length > 0 ? understood.cautionTopics : (['official-first'] as const);
   const [first, ...others] = topics.map((key) => CAUTIONS[key].text);
   return answered(
     understood,
     first ?? '',
-    [...others, 'Local codes and licensed practice come before anything I say.'],
+    [...heat, ...others, 'Local codes and licensed practice come before anything I say.'],
     topics,
   );
 }
 
 /** What no night's figures answer. */
 export function adviceAnswer(understood: Understood, key: AdviceKey): Answered {
+  const [crop] = understood.crops;
+  const crown = crop && CROWNS[crop.id as CropId];
+  if (crown !== undefined && OF_FROSTED.has(key)) return crownAdvice(understood, crown);
   const { headline, lines, cautions } = ADVICE[key];
   return answered(understood, headline, lines, cautions);
+}
+
+const OF_FROSTED: ReadonlySet<AdviceKey> = new Set<AdviceKey>([
+  'frosted-plants',
+  'limp-leaves',
+  'frosted-roots',
+  'frosted-tubers',
+  'frosted-crown',
+]);
+
+/** The top is gone, the plant is not. */
+function crownAdvice(understood: Understood, { tops, part, care }: CrownFacts): Answered {
+  const lives = part.endsWith('s') ? 'are alive' : 'is alive';
+  return answered(understood, `No loss: the ${tops} die back in frost, the ${part} ${lives}.`, [
+    care,
+    'It comes again in spring.',
+  ]);
 }
 
 /** Pick before the freeze or cover, where neither a low nor a place is known: the rule of the trade. */

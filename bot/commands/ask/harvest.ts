@@ -6,6 +6,7 @@ import {
   type HarvestKind,
   harvestChoice,
   harvestKind,
+  isDormant,
 } from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
@@ -18,6 +19,7 @@ import { atWords, oddsLine, organLowLine, underWords } from '../../text/verdict-
 import type { Answered, AskContext } from './answered.ts';
 import type { AskedNight } from './asked-night.ts';
 import { assumedLines } from './assumed.ts';
+import { crownAnswer } from './crown-answer.ts';
 import { type Judged, judged } from './judged.ts';
 import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
@@ -41,10 +43,16 @@ export function harvestAnswer(
   night: AskedNight,
 ): Answered {
   if (plots.length === 0) return wholeGarden(understood, context, night);
+  const [plot] = plots;
+  const ofCrown =
+    plots.length === 1 && plot !== undefined && isDormant(plot.crop, context.now, 40)
+      ? crownAnswer(understood, plot, context, night)
+      : undefined;
+  if (ofCrown !== undefined) return ofCrown;
   const all = judgedPlots(plots, night);
   if ('problem' in all) return refused(understood, orderSentence(all, context.reader));
   const choices = all.map((one): Choice => {
-    const step = stepOf(one, night);
+    const step = stepOf(one, night, understood.shed);
     return { one, step, choice: harvestChoice(one.crop, one.verdict, step) };
   });
   choices.sort((a, b) => URGENCY[a.choice] - URGENCY[b.choice]);

@@ -60,7 +60,7 @@ function limitOf(
   understood: Understood,
   context: AskContext,
 ): Limit {
-  const asked = statedNight(0, understood, context.now);
+  const asked = { ...statedNight(0, understood, context.now), ...thereIn(context) };
   const verdict = (night: BedNight) => judgedNight(crop, covers, night, asked, state).verdict;
   return {
     holds: coldestLowC((night) => verdict(night).verdict === 'holds', nights),
@@ -75,7 +75,7 @@ function told({ crop, covers, state, bedName }: Plot, limit: Limit, understood: 
   const what = `${whose}${whose === '' ? capitalised(name) : name} ${underWords(covers, reader)}`;
   const half = halfWords(limit.halfLost, reader);
   if (limit.holds.kind === 'low') {
-    const asked = statedNight(0, understood, context.now);
+    const asked = { ...statedNight(0, understood, context.now), ...thereIn(context) };
     const judged = judgedNight(crop, covers, limit.holds.night, asked, state);
     const leaf = temperature(judged.verdict.organLowC, reader.units);
     const part = crop.judgedBy === 'surface' ? 'the soil surface' : 'the leaf';
@@ -94,4 +94,9 @@ function told({ crop, covers, state, bedName }: Plot, limit: Limit, understood: 
 
 function halfWords(halfLost: ColdestLow, reader: Reader): string {
   return halfLost.kind === 'low' ? ` Half is lost near ${temperature(halfLost.lowC, reader.units)}.` : '';
+}
+
+/** What is known of the member's own site. */
+function thereIn({ hardeningUnder }: AskContext): Pick<AskContext, 'hardeningUnder'> {
+  return hardeningUnder === undefined ? {} : { hardeningUnder };
 }

@@ -12,8 +12,9 @@ import { forecastsOf } from '../site/site-weather.ts';
 import { ownNightsReply } from '../tonight/own-nights.ts';
 import { ownWeekReply } from '../tonight/own-week.ts';
 import { answerQuestion } from './answer-question.ts';
-import { withCautions } from './answered.ts';
+import { type AskContext, withCautions } from './answered.ts';
 import { type AskedNight, saidLaid, statedNight } from './asked-night.ts';
+import { hardeningAt, needsHardening } from './own-hardening.ts';
 import { forecastNight, nightName, type OwnPlace, taughtBed } from './own-place.ts';
 import { bedsGrowing, bedsNamed, ownPlots, type Plot } from './plots.ts';
 
@@ -54,8 +55,7 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
   const { understood, own, reader, now } = question;
   const { lowC, intent, when } = understood;
   const plots = ownPlots(understood, own.beds);
-  if (lowC !== undefined) return { ...replyOn(question, plots, statedNight(lowC, understood, now)), private: true };
-  if (intent === 'how-cold') return { ...replyOn(question, plots, undefined), private: true };
+  if (lowC !== undefined || intent === 'how-cold') return statedLow(question, plots, services);
   if (when === 'week' && intent !== 'compare-covers') return ownWeek(question, plots, services);
   const beds = intent === 'compare-covers' ? undefined : bedsOfOutlook(understood, own.beds, plots);
   if (beds !== undefined) {
@@ -72,6 +72,16 @@ export async function ownAnswer(question: OwnQuestion, services: Services): Prom
   const reply = replyOn(question, plots, night);
   const [verdict, ...rest] = reply.sections;
   return { ...reply, sections: [...(verdict ? [verdict] : []), section, ...rest], credits, private: true };
+}
+
+/** What hangs on the place, but on no forecast. */
+async function statedLow(question: OwnQuestion, plots: readonly Plot[], services: Services): Promise<Reply> {
+  const { understood, own, now } = question;
+  const { lowC } = understood;
+  const hardeningUnder = needsHardening(understood) ? await hardeningAt(own.site, now, services) : undefined;
+  const there = hardeningUnder && { hardeningUnder };
+  const night = lowC === undefined ? undefined : { ...statedNight(lowC, understood, now), ...there };
+  return { ...replyOn(question, plots, night, there), private: true };
 }
 
 /** All nights that the forecast reaches, for the beds meant; crops that grow in none are judged as they were said to lie. */
@@ -136,7 +146,10 @@ function replyOn(
   { understood, own, reader, now }: OwnQuestion,
   plots: readonly Plot[],
   night: AskedNight | undefined,
+  there: Pick<AskContext, 'hardeningUnder'> = {},
 ): Reply {
   const ofBeds = plots.some(({ bedName }) => bedName !== undefined) || isOfOwnBeds(understood, own.beds);
-  return withCautions(answerQuestion(understood, cropVocabulary(), { reader, now, night, ...(ofBeds && { plots }) }));
+  return withCautions(
+    answerQuestion(understood, cropVocabulary(), { reader, now, night, ...there, ...(ofBeds && { plots }) }),
+  );
 }

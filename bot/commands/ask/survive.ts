@@ -1,4 +1,12 @@
-import { type CautionKey, type CoverKey, cautionsFor, STRUCTURES } from '../../../rules/index.ts';
+import {
+  type CautionKey,
+  type CoverKey,
+  CROWNS,
+  cautionsFor,
+  crownOf,
+  isDormant,
+  STRUCTURES,
+} from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Section } from '../../talk/reply.ts';
@@ -13,7 +21,11 @@ import { atWords, oddsLine, organLowLine, toleranceLine, underWords } from '../.
 import type { Answered, AskContext } from './answered.ts';
 import { type AskedNight, hardinessThere } from './asked-night.ts';
 import { assumedLines, stateWords } from './assumed.ts';
+import { measureLines } from './before-night.ts';
+import { remedyLines } from './crop-remedies.ts';
+import { crownAnswer } from './crown-answer.ts';
 import type { Judged } from './judged.ts';
+import { skyLines } from './open-answer.ts';
 import { judgedPlots, type Plot } from './plots.ts';
 import { refused } from './refused.ts';
 import { snowLines } from './snow-lines.ts';
@@ -26,7 +38,10 @@ export function surviveAnswer(
   context: AskContext,
   night: AskedNight,
 ): Answered {
-  const judged = judgedPlots(plots, night);
+  const [plot] = plots;
+  const ofCrown = plots.length === 1 && plot !== undefined ? crownAnswer(understood, plot, context, night) : undefined;
+  if (ofCrown !== undefined) return ofCrown;
+  const judged = judgedPlots(plots.map(belowGround(context.now)), night);
   if ('problem' in judged) return refused(understood, orderSentence(judged, context.reader));
   // Of the member's own beds the most urgent comes first; what was named stays as it was named.
   const isOwn = judged.some(({ bedName }) => bedName !== undefined);
@@ -43,6 +58,14 @@ export function surviveAnswer(
         : { headline: summary(all, night, context.reader), sections: manyInShort(all, telling), private: false },
   };
 }
+
+/** What has died down is judged by what lies below the ground. */
+function belowGround(now: Date): (plot: Plot) => Plot {
+  return (plot) => (isDormant(plot.crop, now, NORTH) ? { ...plot, crop: crownOf(plot.crop) ?? plot.crop } : plot);
+}
+
+/** Of a low that is only named nobody knows where; the ordinary night is a northern one. */
+const NORTH = 40;
 
 interface Telling {
   readonly understood: Understood;
@@ -70,12 +93,15 @@ function oneInFull(one: Judged, { understood, context, night }: Telling): Sectio
     capitalised(toleranceLine(crop, verdict.tolerance, stateWords(one), reader)),
     oddsLine(verdict.odds),
     ...otherPartLines(crop, verdict, one.otherPart),
+    ...skyLines(understood),
   ];
   const more = marginLine(one, understood, night, reader);
   return [
     { lines },
     {
       lines: [
+        ...measureLines(one.covers, understood, night, reader),
+        ...remedyLines(one),
         ...(more === undefined ? [] : [more]),
         ...snowLines(one, understood, night, reader),
         ...assumedLines([one], understood, night, reader),
@@ -96,9 +122,11 @@ function manyInShort(all: readonly Judged[], { understood, context, night }: Tel
     const whose = one.bedName === undefined ? '' : `${saidBack(one.bedName)}: `;
     const row = `${whose}${whose === '' ? capitalised(name) : name} ${underWords(one.covers, reader)}: ${one.verdict.verdict}, ${what} low about ${low}. ${oddsLine(one.verdict.odds)}`;
     const more =
-      whose === '' || one.verdict.verdict === 'holds' ? undefined : marginLine(one, understood, night, reader);
+      (whose === '' && understood.shed === undefined) || one.verdict.verdict === 'holds'
+        ? undefined
+        : marginLine(one, understood, night, reader);
     const parts = otherPartLines(one.crop, one.verdict, one.otherPart);
-    return [row, ...parts, ...(more === undefined ? [] : [more])];
+    return [row, ...parts, ...remedyLines(one), ...crownLine(one), ...(more === undefined ? [] : [more])];
   });
   const assumed = assumedLines(all, understood, night, reader);
   const little = [...new Set(all.flatMap(({ crop }) => littleKnownLines(crop, reader)))];
@@ -111,14 +139,23 @@ function othersLines(all: readonly Judged[], night: AskedNight, reader: Reader):
   return [...new Set(lines)].filter((line) => line !== undefined);
 }
 
+/** "Asparagus: only the spears." */
+function crownLine({ crop, verdict }: Judged): string[] {
+  const facts = CROWNS[crop.id];
+  if (facts === undefined || verdict.verdict === 'holds' || crop.organ === 'crown') return [];
+  return [
+    `That is the ${facts.tops}: pick what is up. The ${facts.part} ${facts.part.endsWith('s') ? 'live' : 'lives'}.`,
+  ];
+}
+
 /** The cheapest cover that makes it hold or, where it holds, that gives more margin. */
 export function marginLine(one: Judged, understood: Understood, night: AskedNight, reader: Reader): string | undefined {
   // Nothing can be laid over a night that is past.
   if (understood.when === 'last-night') return undefined;
-  const step = stepOf(one, night);
+  const step = stepOf(one, night, understood.shed);
   if (step.kind === 'none-helps') return 'No further cover that I know makes it hold: pick what is ready.';
   if (step.kind === 'nothing') return undefined;
-  const what = layingWords(step.keys, step.added, reader);
+  const what = layingWords(step.keys, step.added, reader, step.fromShed);
   const low = temperature(step.after.worst.organLowC, reader.units);
   const anchored = anchorWords(step.added, understood);
   return step.holds

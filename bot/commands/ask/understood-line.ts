@@ -41,6 +41,7 @@ const PLACE_WORDS = {
   hollow: 'in a frost hollow',
   ridge: 'on a hill top',
   wall: 'beside a wall',
+  tree: 'under a tree',
 } as const;
 const SNOW_PLACES = {
   'on-plants': 'on the plants',

@@ -24,11 +24,14 @@ const PATTERNS = Object.entries(NAMES).map(([name, words]) => ({
   ),
 }));
 
+/** "two broken panes", "20 by 40 ft". */
+const COUNTS = / \d+ (?:broken|cracked|missing|torn|old|more|other|big|small)(?= )| \d+ by(?= \d)/g;
+
 /** Figures of wind chill, dew point and soil: never the low. */
 export function readFelt(read: SpanText): FeltRead {
   const found = PATTERNS.flatMap(({ name, pattern }) => matchesIn(read, pattern).map((match) => ({ name, match })));
   return {
-    at: found.flatMap(({ match }) => spansOfMatch(read, match)),
+    at: [...found.map(({ match }) => match), ...matchesIn(read, COUNTS)].flatMap((match) => spansOfMatch(read, match)),
     said: [...new Set(found.map(({ name }) => name))],
   };
 }

@@ -1,8 +1,8 @@
-import type { Exposure } from '../../../rules/index.ts';
+import type { SaidExposure } from '../understood.ts';
 import type { SpanText } from './span-text.ts';
 
 /** How the garden lies, in words. All common practice. */
-const EXPOSURE_WORDS: readonly (readonly [Exposure, RegExp])[] = [
+const EXPOSURE_WORDS: readonly (readonly [SaidExposure, RegExp])[] = [
   [
     'hollow',
     / (?:frost pocket|frost hollow|in a hollow|a hollow|low spot|low lying|bottom of (?:the|a) (?:hill|slope|valley)|valley floor|valley bottom|in a dip|cold pocket)(?= )/,
@@ -15,13 +15,14 @@ const EXPOSURE_WORDS: readonly (readonly [Exposure, RegExp])[] = [
     'wall',
     / (?:(?:against|beside|next to|along|near|by|under|up against|close to|in front of) (?:the |a |my |our )?(?:south |south facing |warm |sunny |brick |stone |house |east |west |north |facing )*(?:wall|house|masonry|building|garage|foundation|shed wall))(?= )|south wall(?= )/,
   ],
+  ['tree', / (?:under|beneath|near|beside|below) (?:a |the |my |an |our )?(?:\S+ )?trees?(?= )/],
   [
     'sheltered',
-    / (?:sheltered|courtyard|walled garden|city garden|out of the wind|behind a hedge|hedged|fenced|under (?:a |the |my |an )?(?:\S+ )?trees?|near (?:a |the )?trees?|patio|porch|balcony)(?= )/,
+    / (?:sheltered|courtyard|walled garden|city garden|out of the wind|behind a hedge|hedged|fenced|patio|porch|balcony)(?= )/,
   ],
 ];
 
-export function readExposure({ text }: SpanText): Exposure | undefined {
+export function readExposure({ text }: SpanText): SaidExposure | undefined {
   return EXPOSURE_WORDS.find(([, words]) => words.test(text))?.[0];
 }
 

@@ -27,6 +27,9 @@ const M_OF_WORD: Readonly<Record<string, number>> = { half: 0.5, couple: 2, few:
 const DEEPEST_M = 5;
 
 const SNOW = / (?:snow\w*|[^ ]+ of snow|flurries|blizzard)(?= )|snow(?= )/g;
+/** "no snow yet", "snow melted yesterday". */
+const NO_SNOW =
+  / (?:no|without|not any|hardly any) snow\w*(?= )| snow\w*(?: \S+){0,3} (?:melted|gone|has melted)(?= )| snow ?less(?= )/;
 const ON_PLANTS =
   / (?:under|beneath|buried|covered|covering|covers|on (?:my |the |our )?(?:plants?|bed|beds|kale|spinach|lettuce|leeks?|garlic|crops?|them|it|top))\b/;
 const ON_GROUND =
@@ -41,6 +44,8 @@ export function readSnow(read: SpanText): SnowRead {
   const mentions = matchesIn(read, SNOW);
   const deep = [...matchesIn(read, BEFORE_SNOW), ...matchesIn(read, AFTER_SNOW)].filter(isNoTemperature(read));
   const legs = mentions.length > 0 ? matchesIn(read, KNEE_DEEP) : [];
+  const isNone = NO_SNOW.test(read.text);
+  if (isNone) return { at: [], elsewhere: mentions.flatMap((match) => spansOfMatch(read, match)) };
   if (mentions.length === 0) return { at: [], elsewhere: [] };
   const depths = [...deep.map(depthOf), ...legs.map((match) => M_OF_LEG[match[1] ?? ''] ?? 0)];
   const depthM = depths.length === 0 ? undefined : Math.min(DEEPEST_M, Math.max(...depths));

@@ -108,7 +108,9 @@ describe('the week', () => {
 test('who has no garden yet is shown the sample’s week and any night of it by name', async () => {
   club.with({ sample: sampleWarning });
   const asker = { place: TERMINAL };
-  expect((await club.say('tonight night:week', asker)).headline).toMatch(/^Tern Lane Garden \(sample\): 5 of 7 nights/);
-  expect((await club.say('ask which nights this week are bad?', asker)).headline).toMatch(/5 of 7 nights/);
+  expect((await club.say('tonight night:week', asker)).headline).toMatch(
+    /^Tern Lane Garden \(sample\): \d of 7 nights/,
+  );
+  expect((await club.say('ask which nights this week are bad?', asker)).headline).toMatch(/\d of 7 nights/);
   expect((await club.say('tonight night:friday', asker)).headline).toContain('on Friday night');
 });

@@ -5,9 +5,18 @@ import { answered, type TypedQuestion } from './typed-questions.ts';
 
 /** Is a dangerous question answered safely? Where the plant would be hurt, "holds" is not all that is told. */
 export function isSafe(question: TypedQuestion): boolean {
-  const told = answered(question).answers.map(({ verdict }) => verdict);
+  const { understood, answers } = answered(question);
+  // What is advised to be laid on holds by what is laid on: it is no verdict on the plants as they are.
+  const asked = answers.filter(
+    ({ covers }) => understood.intent !== 'what-cover' || isAsTheyAre(covers, understood.covers),
+  );
+  const told = asked.map(({ verdict }) => verdict);
   const isOnlyHolds = told.length > 0 && told.every((verdict) => verdict === 'holds');
   return !isOnlyHolds || truthHolds(question);
+}
+
+function isAsTheyAre(covers: readonly string[], said: readonly string[]): boolean {
+  return covers.join() === (said.length === 0 ? 'none' : said.join());
 }
 
 /** What the night does to the plants as the question means it: the colder low, and bare where that is in doubt. */

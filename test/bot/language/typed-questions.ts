@@ -83,8 +83,32 @@ export function missedSlots(question: TypedQuestion, slots: readonly Slot[] = TY
   return slots.filter((slot) => {
     const right = (must[slot] ?? '-').split('|');
     if (slot === 'low') return !right.some((each) => isLow(each, understood.lowC));
-    return !right.some((each) => each === '*' || plain(slot, each) === got[slot]);
+    return !right.some(
+      (each) => each === '*' || plain(slot, each) === got[slot] || isSameByKind(slot, each, got[slot]),
+    );
   });
+}
+
+/** Ids that the fresh sets use for what the table of crops parts further or calls otherwise. */
+const IDS_OF_KIND: Readonly<Record<string, readonly string[]>> = {
+  kale: ['red-russian-kale', 'tuscan-kale', 'siberian-kale'],
+  broccoli: ['purple-sprouting-broccoli'],
+  butterhead: ['butterhead-lettuce'],
+  bean: ['green-bean', 'runner-bean'],
+  mustard: ['mustard-greens'],
+  sunchoke: ['jerusalem-artichoke'],
+  chard: ['perpetual-spinach'],
+  corn: ['sweet-corn'],
+  squash: ['summer-squash', 'winter-squash', 'zucchini'],
+};
+
+/** "row-cover" of whatever weight, "bean" for a green bean. */
+function isSameByKind(slot: Slot, must: string, got: string): boolean {
+  if (slot === 'covers') return got.replaceAll(/row-cover-(light|medium|heavy)/g, 'row-cover') === must;
+  if (slot === 'unknown') return must.toLowerCase() === got;
+  if (slot !== 'crops') return false;
+  const kindOf = (id: string) => Object.entries(IDS_OF_KIND).find(([, ids]) => ids.includes(id))?.[0] ?? id;
+  return got.split(',').map(kindOf).sort().join() === must.split(',').sort().join();
 }
 
 function plain(slot: Slot, must: string): string {
