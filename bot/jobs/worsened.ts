@@ -7,6 +7,8 @@ import type { Prediction } from '../store/port/readings.ts';
 const MATERIAL_FALL_K = 1.5;
 /** The model is no finer: by less, a bed that passes into the next word with the same advice is no news (judgement). */
 const LEAST_FALL_K = 0.5;
+/** The same forecast worked out anew differs by less; by more, other advice is news (judgement). */
+const NOTICEABLE_FALL_K = 0.2;
 const FREEZING_C = 0;
 
 /** Has a bed's night become so much worse than what its grower was told that they must hear of it? */
@@ -18,8 +20,8 @@ export function hasWorsened(told: Prediction | undefined, bed: BedOutlook): bool
   if (fallK >= MATERIAL_FALL_K && night.leafLowC < FREEZING_C) return true;
   const step = stepKey(bed.step);
   // What a version kept that did not note its advice is taken as the same.
-  const isOtherStep = told.step !== undefined && told.step !== step && bed.step.kind !== 'nothing';
-  if (isOtherStep && fallK > 0) return true;
+  const isOtherStep = told.step !== undefined && told.step !== step && bed.step.kind === 'add';
+  if (isOtherStep && fallK >= NOTICEABLE_FALL_K) return true;
   const words = rank - rankOf(told.verdict);
   return words > 1 || (words === 1 && fallK >= LEAST_FALL_K);
 }

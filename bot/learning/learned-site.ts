@@ -122,7 +122,7 @@ async function outcomesByCrop(
   const crops = [...new Set(beds.flatMap(({ plantings }) => plantings.map(({ crop }) => crop)))];
   const byCrop = new Map<CropId, SeenOutcome[]>();
   if (crops.length === 0) return byCrop;
-  for (const { crop, outcome, leafLowC, hardeningFraction, night, other } of await store.outcomes.around(
+  for (const { crop, outcome, leafLowC, hardeningFraction, night, otherIndex } of await store.outcomes.around(
     memberId,
     crops,
   )) {
@@ -133,7 +133,7 @@ async function outcomesByCrop(
       organLowC: leafLowC,
       hardeningIndex: hardeningFraction,
       epochDays: daysOfNight(night),
-      ...(other !== undefined && { other }),
+      ...(otherIndex !== undefined && { otherIndex }),
     };
     byCrop.set(id, [...(byCrop.get(id) ?? []), seen]);
   }

@@ -51,8 +51,8 @@ export function bedLine(
 
 /** "Lettuce: two others of your club saw no mark, so I take it for 2 °F hardier than the table says." */
 export function othersLine(crop: Crop, learned: LearnedHardiness | undefined, reader: Reader): string | undefined {
-  if (learned?.others === undefined || Math.abs(learned.hardierK) < WORTH_SAYING_K) return undefined;
-  const saw = OUTCOMES.flatMap((kind) => othersSaw(kind, learned.others?.[kind] ?? 0));
+  if (learned?.othersCount === undefined || Math.abs(learned.hardierK) < WORTH_SAYING_K) return undefined;
+  const saw = OUTCOMES.flatMap((kind) => othersSaw(kind, learned.othersCount?.[kind] ?? 0));
   const by = difference(Math.abs(learned.hardierK), reader.units);
   const which = learned.hardierK > 0 ? 'hardier' : 'more tender';
   return `${capitalised(cropWord(crop, reader))}: ${list(saw)}, so I take it for ${by} ${which} than the table says.`;

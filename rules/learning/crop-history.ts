@@ -12,13 +12,13 @@ export interface SeenOutcome {
   /** The night's day, counted from 1970. */
   readonly epochDays: number;
   /** Which of the club's other members saw it, by a number for each; absent where it was one's own garden. */
-  readonly other?: number;
+  readonly otherIndex?: number;
 }
 
 /** What is believed of a crop, and how many others of the club had a part in it. */
 export interface LearnedHardiness extends HardinessBelief {
   /** Others who saw each end; absent where they changed nothing. */
-  readonly others?: Readonly<Record<OutcomeKind, number>>;
+  readonly othersCount?: Readonly<Record<OutcomeKind, number>>;
 }
 
 /** Of a leaf low looked back upon (`model-spread`, with the forecast's part, middle of the cover groups). [K] */
@@ -45,7 +45,7 @@ export function hardinessLearned(
   hardeningIndex: number,
   outcomes: readonly SeenOutcome[],
 ): LearnedHardiness | undefined {
-  const own = outcomes.filter(({ other }) => other === undefined);
+  const own = outcomes.filter(({ otherIndex }) => otherIndex === undefined);
   const book = bookHardiness(toleranceAt(crop, hardeningIndex).sdK);
   const believed = after(book, crop, own);
   const club = withoutTheLoudest(believed, crop, onceANight(outcomes));
@@ -54,9 +54,9 @@ export function hardinessLearned(
 }
 
 function after(belief: HardinessBelief, crop: Crop, outcomes: readonly SeenOutcome[]): HardinessBelief {
-  return outcomes.reduce((before, { seen, organLowC, hardeningIndex, other }) => {
+  return outcomes.reduce((before, { seen, organLowC, hardeningIndex, otherIndex }) => {
     const { firstMarkC, lt50C } = toleranceAt(crop, hardeningIndex);
-    const sdK = other === undefined ? LOW_SD_K : Math.hypot(LOW_SD_K, BETWEEN_GARDENS_SD_K);
+    const sdK = otherIndex === undefined ? LOW_SD_K : Math.hypot(LOW_SD_K, BETWEEN_GARDENS_SD_K);
     return afterOutcome(before, { organLowC, sdK, firstMarkC, lt50C }, seen);
   }, belief);
 }
@@ -65,8 +65,8 @@ function after(belief: HardinessBelief, crop: Crop, outcomes: readonly SeenOutco
 function onceANight(outcomes: readonly SeenOutcome[]): readonly SeenOutcome[] {
   const kept = new Map<string, SeenOutcome>();
   for (const each of outcomes) {
-    if (each.other === undefined) continue;
-    const key = `${each.other} ${each.epochDays}`;
+    if (each.otherIndex === undefined) continue;
+    const key = `${each.otherIndex} ${each.epochDays}`;
     const before = kept.get(key);
     if (before === undefined || saysMoreOfHarm(each, before)) kept.set(key, each);
   }
@@ -84,14 +84,14 @@ function withoutTheLoudest(
   crop: Crop,
   theirs: readonly SeenOutcome[],
 ): LearnedHardiness | undefined {
-  const members = [...new Set(theirs.map(({ other }) => other))].toSorted((a, b) => (a ?? 0) - (b ?? 0));
+  const members = [...new Set(theirs.map(({ otherIndex }) => otherIndex))].toSorted((a, b) => (a ?? 0) - (b ?? 0));
   if (members.length < 2) return undefined;
   const pulls = members
     .map((member) => {
       const alone = after(
         own,
         crop,
-        theirs.filter(({ other }) => other === member),
+        theirs.filter(({ otherIndex }) => otherIndex === member),
       );
       return { member, pullK: alone.hardierK - own.hardierK };
     })
@@ -100,16 +100,17 @@ function withoutTheLoudest(
     after(
       own,
       crop,
-      theirs.filter(({ other }) => other !== loudest?.member),
+      theirs.filter(({ otherIndex }) => otherIndex !== loudest?.member),
     ),
   );
   if (mostTender === undefined || mostHardy === undefined) return undefined;
   const [least, most] = [mostHardy.hardierK - own.hardierK, mostTender.hardierK - own.hardierK];
   if (least * most <= 0) return undefined;
-  return { ...(Math.abs(least) < Math.abs(most) ? mostHardy : mostTender), others: sawEach(theirs) };
+  return { ...(Math.abs(least) < Math.abs(most) ? mostHardy : mostTender), othersCount: sawEach(theirs) };
 }
 
 function sawEach(theirs: readonly SeenOutcome[]): Record<OutcomeKind, number> {
-  const by = (kind: OutcomeKind) => new Set(theirs.filter(({ seen }) => seen === kind).map(({ other }) => other)).size;
+  const by = (kind: OutcomeKind) =>
+    new Set(theirs.filter(({ seen }) => seen === kind).map(({ otherIndex }) => otherIndex)).size;
   return { 'no-mark': by('no-mark'), 'leaf-burn': by('leaf-burn'), lost: by('lost') };
 }

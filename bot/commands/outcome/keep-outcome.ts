@@ -60,8 +60,8 @@ export async function hardinessLine(
   const seen = outcomes.get(crop.id) ?? [];
   const learned = planting && hardinessLearned(crop, hardeningOf(crop, planting), seen);
   if (learned === undefined || Math.abs(learned.hardierK) < WORTH_SAYING_K) return undefined;
-  if (learned.others !== undefined) return othersLine(crop, learned, reader);
-  const ownNights = seen.filter(({ other }) => other === undefined).length;
+  if (learned.othersCount !== undefined) return othersLine(crop, learned, reader);
+  const ownNights = seen.filter(({ otherIndex }) => otherIndex === undefined).length;
   const by = difference(Math.abs(learned.hardierK), reader.units);
   const which = learned.hardierK > 0 ? 'hardier' : 'more tender';
   return `${capitalised(cropWord(crop, reader))} has proved ${by} ${which} here than the table says, from ${counted(ownNights, 'night')}.`;

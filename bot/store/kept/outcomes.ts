@@ -53,7 +53,7 @@ export class KeptOutcomes implements Outcomes {
       for (const row of rows) {
         const isOwn = row.member_id === memberId;
         if (!isOwn && !numbers.has(row.member_id)) numbers.set(row.member_id, numbers.size);
-        found.push({ ...outcomeFrom(row), other: numbers.get(row.member_id) });
+        found.push({ ...outcomeFrom(row), otherIndex: numbers.get(row.member_id) });
       }
     }
     return found;

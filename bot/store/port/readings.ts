@@ -103,7 +103,7 @@ export interface Outcome {
 /** Seen in the member's own beds, or by somebody who shares a channel with the member. */
 export interface OutcomeAround extends Outcome {
   /** Which of the others, by a number that means nothing outside this answer; undefined in one's own beds. */
-  readonly other: number | undefined;
+  readonly otherIndex: number | undefined;
 }
 
 export interface Outcomes {

@@ -25,12 +25,13 @@ describe('a bed has become worse', () => {
     expect(hasWorsened(told(9, 'holds'), now(3, 'holds'))).toBe(false);
   });
 
-  test('by another thing to do, however little it fell', () => {
+  test('by another thing to do, once it has fallen by more than a second reckoning differs', () => {
+    expect(hasWorsened(told(-5, 'holds'), now(-5.1, 'on the edge', 'quilt'))).toBe(false);
     const edge = told(-5, 'on the edge', 'add blanket');
-    expect(hasWorsened(edge, now(-5.1, 'on the edge', 'quilt'))).toBe(true);
+    expect(hasWorsened(edge, now(-5.25, 'on the edge', 'quilt'))).toBe(true);
     expect(hasWorsened(edge, now(-5.3, 'leaf burn', 'blanket'))).toBe(false);
     expect(hasWorsened(edge, now(-4.9, 'on the edge', 'quilt'))).toBe(false);
-    expect(hasWorsened({ ...edge, step: undefined } as unknown as Prediction, now(-5.1, 'on the edge', 'quilt'))).toBe(
+    expect(hasWorsened({ ...edge, step: undefined } as unknown as Prediction, now(-5.25, 'on the edge', 'quilt'))).toBe(
       false,
     );
   });

@@ -36,8 +36,8 @@ test('a crop lost above its limit proves more tender', () => {
 
 describe('others of the club', () => {
   const hardierK = (outcomes: readonly SeenOutcome[]) => hardinessLearned(spinach(), 1, outcomes)?.hardierK ?? 0;
-  const nights = (other: number, count: number, more: Partial<SeenOutcome> = {}) =>
-    Array.from({ length: count }, (_, night) => seen({ other, epochDays: 20_000 + night, ...more }));
+  const nights = (otherIndex: number, count: number, more: Partial<SeenOutcome> = {}) =>
+    Array.from({ length: count }, (_, night) => seen({ otherIndex, epochDays: 20_000 + night, ...more }));
 
   test('move nothing while only one of them speaks, however often', () => {
     expect(hardinessLearned(spinach(), 1, nights(0, 12))).toBeUndefined();
@@ -47,7 +47,7 @@ describe('others of the club', () => {
   test('move it by what two of them saw, and are counted', () => {
     const learned = hardinessLearned(spinach(), 1, [...nights(0, 2), ...nights(1, 2)]);
     expect(learned?.hardierK).toBeGreaterThan(0.3);
-    expect(learned?.others).toEqual({ 'no-mark': 2, 'leaf-burn': 0, lost: 0 });
+    expect(learned?.othersCount).toEqual({ 'no-mark': 2, 'leaf-burn': 0, lost: 0 });
   });
 
   test("count less than one's own", () => {
@@ -71,8 +71,8 @@ describe('others of the club', () => {
     const cold = fc.double({ min: firstMarkC - 9, max: firstMarkC, noNaN: true });
     fc.assert(
       fc.property(fc.array(cold, { maxLength: 12 }), mild, (lowsC, mildC) => {
-        const one = lowsC.map((organLowC, night) => seen({ other: 0, organLowC, epochDays: 20_000 + night }));
-        const other = seen({ other: 1, organLowC: mildC });
+        const one = lowsC.map((organLowC, night) => seen({ otherIndex: 0, organLowC, epochDays: 20_000 + night }));
+        const other = seen({ otherIndex: 1, organLowC: mildC });
         // No mark in air that marks nobody says next to nothing.
         expect(hardierK([...one, other])).toBeLessThan(0.2);
       }),
