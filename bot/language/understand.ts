@@ -132,13 +132,8 @@ function isRoof(key: string): boolean {
 }
 
 function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read, asked: Intent): Understood {
-  const {
-    assumptions: ofCovers,
-    problem: ofStack,
-    ...coverSlots
-  } = asked === 'compare-covers' ? comparedWithBare(covers) : OF_A_NIGHT.has(asked) ? worn : covers;
-  const { assumptions: ofLow, problem: ofTemperature, lowOtherwise, isAside, ...saidLow } = low;
-  const lowSlots = asked === 'how-cold' && isAside ? {} : saidLow;
+  const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = coversAsked(asked, covers, worn);
+  const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = lowAsked(asked, low);
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
   const sky = readSky(spans);
@@ -150,7 +145,6 @@ function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read
     crops: crops.crops,
     unknownCrops: isCaution ? [] : unknownCropsOf(crops, facts),
     ...lowSlots,
-    ...(lowOtherwise && OF_A_NIGHT.has(asked) && { lowOtherwise }),
     ...coverSlots,
     ...(when && { when }),
     ...readPlantState(spans),
@@ -162,6 +156,18 @@ function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read
     assumptions: [...crops.assumptions, ...ofLow, ...ofCovers, ...assumedOfNight(facts, when)],
     ...(isCaution ? { unknownCovers: [] } : problem && { problem }),
   };
+}
+
+/** By night what lies there counts; by day, and to choose from, what there is. */
+function coversAsked(asked: Intent, covers: CoversRead, worn: CoversRead): CoversRead {
+  if (asked === 'compare-covers') return comparedWithBare(covers);
+  return OF_A_NIGHT.has(asked) || asked === 'pick' ? worn : covers;
+}
+
+/** Two readings only where a night is judged; no temperature of now where the limit is asked for. */
+function lowAsked(asked: Intent, { isAside, lowOtherwise, ...low }: TemperatureRead): Omit<TemperatureRead, 'isAside'> {
+  if (asked === 'how-cold' && isAside) return { assumptions: [] };
+  return { ...low, ...(lowOtherwise && OF_A_NIGHT.has(asked) && { lowOtherwise }) };
 }
 
 function whenOf(facts: Facts, asked: Intent): When | undefined {
