@@ -1,4 +1,5 @@
 import { withPairsMended } from './cover-pairs.ts';
+import { isNearOrdinaryWord } from './near-ordinary.ts';
 import { OTHER_NUMBERS, TEN_NUMBERS, UNIT_NUMBERS } from './number-words-table.ts';
 import { isOrdinaryWord } from './ordinary-words.ts';
 import { type Found, PhraseTrie } from './phrase-trie.ts';
@@ -96,7 +97,7 @@ function spanAt({ tokens, words, from, length }: Piece, cut: Found | undefined):
   const value = numberValue(piece);
   return {
     kind: kindOf(first, cut, value),
-    senses: cut?.senses ?? (isOrdinaryWord(plain) ? ORDINARY : []),
+    senses: cut?.senses ?? (isEnglish(plain) ? ORDINARY : []),
     plain,
     said: saidOf(piece),
     glued: first?.glued ?? false,
@@ -105,11 +106,19 @@ function spanAt({ tokens, words, from, length }: Piece, cut: Found | undefined):
   };
 }
 
+/** Plain English, with a slip of the finger or without. */
+function isEnglish(plain: string): boolean {
+  return isOrdinaryWord(plain) || (plain.length >= SHORTEST_WITH_SLIP && isNearOrdinaryWord(plain));
+}
+
+/** Shorter words are a slip away from too many others. */
+const SHORTEST_WITH_SLIP = 6;
+
 function kindOf(first: Token | undefined, cut: Found | undefined, value: number | undefined): Span['kind'] {
   if (cut !== undefined) return 'phrase';
   if (value !== undefined) return 'number';
   if (first?.kind === 'mark') return 'mark';
-  return first !== undefined && isOrdinaryWord(first.plain) ? 'phrase' : 'unexplained';
+  return first !== undefined && isEnglish(first.plain) ? 'phrase' : 'unexplained';
 }
 
 function saidOf(piece: readonly Token[]): string {
