@@ -112,7 +112,7 @@ export const PAST_AFTER = /^(was|were|had been)( |$)/;
 
 /** A denial that is spent on something else before it reaches the cover: "won't survive under", "not sure about". */
 export const SPENT_DENIAL = new RegExp(
-  `(^| )((?:${NOT}|no|hardly|barely|or not|if not|why not|no idea|no (?:problem|worries|clue|frost|rain|sun|snow|light|other|more|question|doubt|way))(?: (?!COVER)\\w+){0,2} (?:${FATE})|or not|if not|why not|no (?:problem|worries|frost|rain|sun|heat|heater|heating|other|question|doubt|way|longer than)|not NUM|not (?:yet )?STATE)(?= |$)`,
+  `(^| )((?:${NOT}|no|hardly|barely|or not|if not|why not|no idea|no (?:problem|worries|clue|frost|rain|sun|snow|light|other|more|question|doubt|way))(?: (?!COVER)\\w+){0,2} (?:${FATE})|or not|if not|why not|no (?:problem|worries|frost|rain|sun|heat|heater|heating|other|question|doubt|way|longer than)|not NUM|not (?:yet )?STATE|(?:yes )?or no|y n|no more than NUM)(?= |$)`,
   'g',
 );
 
@@ -154,7 +154,7 @@ export const IF_OR_MAYBE_ON = /(^| )(if|might|unless|unsure|whether|hopefully|kn
 
 /** What says that a cover lies over the plants: "under the", "with a", "I put a". */
 export const ON_BEFORE =
-  /(^| )(under|in|inside|inside of|within|beneath|underneath|below|with|w|wearing|has|having|covered (with|by|in|over with)|wrapped (in|with)|draped (in|with)|topped (with|by)|lined with|through|plus|and|but only|only|just|from under|over|under just|(i|we|ive|weve|already|just|have|has|ill|well|were|gets?|got|wife|husband|and) (put|putting|got|laid|threw|thrown|tossed|draped|pulled|added|used|using|use|tucked|wrapped|spread|lay))( (CROP|them|it|everything|em|the bed) (in|under|with))?$/;
+  /(^| )(under|in|inside|inside of|within|beneath|underneath|below|with|w|wearing|has|having|covered (with|by|in|over with)|wrapped (in|with)|draped (in|with)|topped (with|by)|lined with|through|its|theyre|is|are|been|plus|and|but only|only|just|from under|over|under just|(i|we|ive|weve|already|just|have|has|ill|well|were|gets?|got|wife|husband|and) (put|putting|got|laid|threw|thrown|tossed|draped|pulled|added|used|using|use|tucked|wrapped|spread|lay))( (CROP|them|it|everything|em|the bed) (in|under|with))?$/;
 
 /** "on", "over them", "laid across": behind the cover. */
 export const ON_AFTER =

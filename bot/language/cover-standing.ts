@@ -157,7 +157,7 @@ function isPlainlyOn({ before, after, mention }: Said): boolean {
 }
 
 /** Nobody has to lay it. */
-const LYING_ANYWAY: ReadonlySet<string> = new Set(['snow']);
+const LYING_ANYWAY: ReadonlySet<string> = new Set(['snow', 'jugs']);
 
 /** "the frame isn't open", "I put it straight back": but a bare bed elsewhere, or a second thought, leaves it open. */
 function isOnAfterAll({ before, after, later, isBareNow }: Said): boolean {

@@ -42,7 +42,7 @@ export function spansOf(
   let from = 0;
   while (from < tokens.length) {
     const cut = cuts[from];
-    const length = cut?.length ?? numberLength(tokens, from);
+    const length = cut?.length ?? numberLength(words, from);
     spans.push(spanAt({ tokens, words, from, length }, cut));
     from += length;
   }
@@ -94,7 +94,7 @@ function spanAt({ tokens, words, from, length }: Piece, cut: Found | undefined):
   const piece = tokens.slice(from, from + length);
   const first = piece[0];
   const plain = words.slice(from, from + length).join(' ');
-  const value = numberValue(piece);
+  const value = numberValue(piece, plain);
   return {
     kind: kindOf(first, cut, value),
     senses: cut?.senses ?? (isEnglish(plain) ? ORDINARY : []),
@@ -125,18 +125,17 @@ function saidOf(piece: readonly Token[]): string {
   return piece.map((token, index) => (index > 0 && !token.glued ? ` ${token.said}` : token.said)).join('');
 }
 
-function numberLength(tokens: readonly Token[], from: number): number {
-  const tens = TEN_NUMBERS.has(tokens[from]?.plain ?? '');
-  const units = UNIT_NUMBERS.get(tokens[from + 1]?.plain ?? '');
+function numberLength(words: readonly string[], from: number): number {
+  const tens = TEN_NUMBERS.has(words[from] ?? '');
+  const units = UNIT_NUMBERS.get(words[from + 1] ?? '');
   return tens && units !== undefined && units > 0 && units < 10 ? 2 : 1;
 }
 
-function numberValue(piece: readonly Token[]): number | undefined {
-  const [first, second] = piece;
-  if (first === undefined) return undefined;
-  if (first.kind === 'number') return piece.length === 1 ? numberOf(first) : undefined;
-  const { plain } = first;
-  const tens = TEN_NUMBERS.get(plain);
-  if (tens !== undefined) return tens + (UNIT_NUMBERS.get(second?.plain ?? '') ?? 0);
-  return UNIT_NUMBERS.get(plain) ?? OTHER_NUMBERS.get(plain);
+function numberValue(piece: readonly Token[], plain: string): number | undefined {
+  const [first] = piece;
+  if (first?.kind === 'number') return piece.length === 1 ? numberOf(first) : undefined;
+  const [word = '', second = ''] = plain.split(' ');
+  const tens = TEN_NUMBERS.get(word);
+  if (tens !== undefined) return tens + (UNIT_NUMBERS.get(second) ?? 0);
+  return UNIT_NUMBERS.get(word) ?? OTHER_NUMBERS.get(word);
 }

@@ -14,7 +14,7 @@ import { readPlantState } from './plant-state.ts';
 import { readSky } from './sky.ts';
 import { isCue, type Span, senseOf } from './span.ts';
 import { spansOf } from './spans.ts';
-import { tellingSentences } from './telling-sentences.ts';
+import { askingSentences, tellingSentences } from './telling-sentences.ts';
 import { readTemperature, type TemperatureRead } from './temperature.ts';
 import type { Assumption, Intent, Problem, SaidBeds, Understood, Unit, When } from './understood.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -58,7 +58,7 @@ export function understandUnbounded(text: string, context: Context): Understood 
   if (isOtherTongue(spans)) return declined('not-english');
   const read = readAll(spans, context);
   const facts = read.facts;
-  const asked = intentOf(facts);
+  const asked = intentAsked(facts);
   const now = assemble(read, asked);
   const { previous } = context;
   const isContinued = previous !== undefined && continues(facts, now, previous);
@@ -66,6 +66,14 @@ export function understandUnbounded(text: string, context: Context): Understood 
   const whole = namedUnknown(isContinued ? continued(facts, now, previous) : now);
   const missing = missingFrom(whole, context);
   return { ...whole, ...(missing && { missing }) };
+}
+
+/** What the asking sentences are about, with all that the others tell; where they leave it open, what the whole is about. */
+function intentAsked(facts: Facts): Intent {
+  const spans = askingSentences(facts.spans);
+  if (spans === facts.spans) return intentOf(facts);
+  const intent = intentOf({ ...facts, spans, says: cuesOf(spans) });
+  return intent === 'decline' ? intentOf(facts) : intent;
 }
 
 interface Read {
