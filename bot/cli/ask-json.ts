@@ -63,18 +63,7 @@ export function askLine(answered: Answered): AskLine {
   return askLineSchema.parse({
     ok: !hasProblem,
     ...(hasProblem && { problem: understood.problem }),
-    understood: {
-      intent: understood.intent,
-      crops: understood.crops.map(({ id }) => id),
-      lowC: isNight(understood) ? rounded(understood.lowC, 100) : null,
-      covers: publicCovers(understood.covers),
-      options: understood.options?.map(publicCovers) ?? null,
-      when: understood.when ?? null,
-      hardened: understood.hardened ?? null,
-      unknownCrops: understood.unknownCrops,
-      inDoubt: doubtsOf(understood),
-      readAs: understood.readAs,
-    },
+    understood: understoodFields(understood),
     answers: judged.map(({ crop, covers: keys, night, verdict, otherPart }) => ({
       crop: crop.id,
       covers: publicCovers(keys),
@@ -93,6 +82,22 @@ export function askLine(answered: Answered): AskLine {
     cautions,
     text: drawn(withCautions(answered), Number.POSITIVE_INFINITY),
   });
+}
+
+/** What was understood, as it goes out. */
+export function understoodFields(understood: Understood): AskLine['understood'] {
+  return {
+    intent: understood.intent,
+    crops: understood.crops.map(({ id }) => id),
+    lowC: isNight(understood) ? rounded(understood.lowC, 100) : null,
+    covers: [...publicCovers(understood.covers)],
+    options: understood.options?.map((keys) => [...publicCovers(keys)]) ?? null,
+    when: understood.when ?? null,
+    hardened: understood.hardened ?? null,
+    unknownCrops: [...understood.unknownCrops],
+    inDoubt: [...doubtsOf(understood)],
+    readAs: [...understood.readAs],
+  };
 }
 
 /** The heat of a closed cover is no low of a night. [°C] */

@@ -22,7 +22,7 @@ export const NOT_OFF =
 
 /** "put it straight back", "it's on": whatever went before. */
 export const BACK_ON =
-  /(^| )(?<!(not|didnt|never|havent|to|cant|couldnt|without) )(put|got|pulled|threw|tucked|pegged|tied|laid) (it |them )?(straight |right )?back( |$)|(^| )back on( |$)|(^| )(its|it is|theyre|is|are) (now |safely |firmly |pegged |tied )+(on|down|over)( |$)|(^| )(its|theyre) on( [.,;!]|$)|(^| )(found it|and it did|there is this year|and staying|is out on|got (a|the|my|its|it) \w+ on)( |$)/;
+  /(^| )(?<!(not|didnt|never|havent|to|cant|couldnt|without) )(put|got|pulled|threw|tucked|pegged|tied|laid) (it |them )?(straight |right )?back( |$)|(^| )back on( |$)|(^| )(its|it is|theyre|is|are) (now |safely |firmly |pegged |tied )+(on|down|over)( |$)|(^| )(its|theyre) on( [.,;!]|$)|(^| )(found it|and it did|and they did|there is this year|its on|out on the CROP|nothing wrong with|doors closed|door shut|and staying|is out on|got (a|the|my|its|it) \w+ on)( |$)/;
 
 /** No doubt: what is named right behind is not there. */
 export const ABSENT_BEFORE: readonly RegExp[] = [
@@ -80,7 +80,7 @@ export const ABSENT_LATER: readonly RegExp[] = [
   /(^| )(took|taken|pulled|ripped|tore|stripped|lifted|blew|removed|carried|whipped|knocked|stole|borrowed|grabbed|lost|forgot|sold)( (it|them|that|both|everything|those))( |$)/,
   /(^| )(mine|ours|i|we|it|they) (isnt|arent|wasnt|werent|havent|hasnt|didnt|dont|couldnt|never did|refused)( (any ?more|yet|so|on|now))?( [.,;!?]|$)/,
   /(^| )(its|it is|theyre|they are|it|they)( (is|are|was|were|all|still|back|now|just|lying|sitting)){0,3} (in|at|on) (the|its|my|a|an|their|our) (ditch|creek|box|boxes|house|shed|garage|car|fence|trees?|neighbou?rs|wash|attic|barn|closet|bag|road|field|river|hedge|pond|loft|truck|store|mail|floor|ground)( |$)/,
-  /(^| )(never used (any|one|it)|stood open|stands open|isnt over anything|not over (anything|it|them)|(hanging|flapping|lying|caught|stuck) (on|in) the)( |$)/,
+  /(^| )(never used (any|one|it)|stood open|stands open|isnt over anything|not over (anything|it|them)|(hanging|flapping|lying|caught|stuck) (on|in) the|never used any|never used one)( |$)/,
   /(^| )(but|then|and|,) (i |we |ive |have |just |completely |totally |clean )*(forgot|forgotten|didnt|havent|hadnt|couldnt|never did|never got|ran out)( |$)/,
 ];
 
@@ -112,7 +112,7 @@ export const PAST_AFTER = /^(was|were|had been)( |$)/;
 
 /** A denial that is spent on something else before it reaches the cover: "won't survive under", "not sure about". */
 export const SPENT_DENIAL = new RegExp(
-  `(^| )((?:${NOT}|no|hardly|barely|or not|if not|why not|no idea|no (?:problem|worries|clue|frost|rain|sun|snow|light|other|more|question|doubt|way))(?: (?!COVER)\\w+){0,2} (?:${FATE})|or not|if not|why not|no (?:problem|worries|frost|rain|sun|heat|heater|heating|other|question|doubt|way|longer than)|not NUM|not (?:yet )?STATE)(?= |$)`,
+  `(^| )((?:${NOT}|no|hardly|barely|or not|if not|why not|no idea|no (?:problem|worries|clue|frost|rain|sun|snow|light|other|more|question|doubt|way))(?: (?!COVER)\\w+){0,2} (?:${FATE})|or not|if not|why not|no (?:problem|worries|frost|rain|sun|heat|heater|heating|other|question|doubt|way|longer than)|not NUM|not (?:yet )?STATE|(?:yes )?or no|y n|no more than NUM)(?= |$)`,
   'g',
 );
 
@@ -151,3 +151,21 @@ export const FATE_BEHIND = /^((is|are|be|get|gets|will be|was|were) )?(lost|gone
 
 /** … and neither is it said to be on. */
 export const IF_OR_MAYBE_ON = /(^| )(if|might|unless|unsure|whether|hopefully|know if|maybe)( |$)/;
+
+/** What says that a cover lies over the plants: "under the", "with a", "I put a". */
+export const ON_BEFORE =
+  /(^| )(under|in|inside|inside of|within|beneath|underneath|below|with|w|wearing|has|having|covered (with|by|in|over with)|wrapped (in|with)|draped (in|with)|topped (with|by)|lined with|through|its|theyre|is|are|been|plus|and|but only|only|just|from under|over|under just|(i|we|ive|weve|already|just|have|has|ill|well|were|gets?|got|wife|husband|and) (put|putting|got|laid|threw|thrown|tossed|draped|pulled|added|used|using|use|tucked|wrapped|spread|lay))( (CROP|them|it|everything|em|the bed) (in|under|with))?$/;
+
+/** "on", "over them", "laid across": behind the cover. */
+export const ON_AFTER =
+  /^((is|are|was|were|been|already|now|still|all|thats|which|has been|goes|will be|lying|laying|sitting|tight|doubled|folded) ){0,3}(on|over|laid|lying|laying|covering|draped|pegged|pulled|tucked|wrapped|spread|around|round|inside|underneath|under|below|thrown|weighted|shut|closed|zipped|stretched|doubled|enough|do|doing|keep|keeps|hold|holds|save|help|protect|survive|plus|and|as well|too|for|at|with)( |$)/;
+
+/** Words that say nothing of where a cover is; a clause of these alone names it as what lies there: "chard low tunnel 14F". */
+export const PLAIN_WORDS: ReadonlySet<string> = new Set(
+  (
+    'CROP NUM SKY STATE BARE COVER f c deg degs degree degrees fahrenheit celsius minus negative below zero plus above tonight tomorrow night morning today week at and or to the a an my our is are am it its they them be will would ' +
+    'can could does do did should shall make makes made it survive survives live lives die hold holds ok okay fine safe enough good alright all right toast dead please in under with w over low lows high of for what which how cold ' +
+    'forecast forecasted expected outside out here just only on me i we you got so then if down going gonna get hit hits drop drops dropping yes no? think help hi hey thanks through thru take stand bear risk worry need big small leaf leaves ' +
+    'plants bed beds garden raised this that these those also too as compare better best vs versus than between warmer does one two layers layer double single ice frost freeze more less about around say says near unheated - / + & " = : ° % x'
+  ).split(' '),
+);

@@ -18,11 +18,14 @@ import {
   LISTED_BEHIND,
   NOT_OFF,
   OFF_AFTER_ALL,
+  ON_AFTER,
+  ON_BEFORE,
   OUT_NOW,
   OVER_BARE_BEFORE,
   PART_OPEN,
   PAST_AFTER,
   PAST_BEFORE,
+  PLAIN_WORDS,
   PROPOSED_BEFORE,
   SPENT_DENIAL,
 } from './cover-standing-table.ts';
@@ -58,7 +61,18 @@ export function standingsOf(
     };
     standings.push(mention.keys.length === 0 ? 'laid' : standingOf(said));
   }
-  return standings;
+  return mentions.map((mention, index) => ofAKind(mentions, standings, mention, standings[index] ?? 'laid'));
+}
+
+/** "Straw? I never used straw": what is told of one cover in two places is as sure as the less sure of them. */
+function ofAKind(
+  mentions: readonly CoverMention[],
+  standings: readonly Standing[],
+  { keys }: CoverMention,
+  own: Standing,
+): Standing {
+  const same = standings.filter((_, index) => keys.length > 0 && mentions[index]?.keys[0] === keys[0]);
+  return same.every((standing) => standing === own) ? own : 'doubtful';
 }
 
 /** "nothing but a sheet". */
@@ -119,6 +133,7 @@ const STANDING_RULES: readonly StandingRule[] = [
   { standing: 'absent', when: ({ isBareNow, before }) => isBareNow && !OVER_BARE_BEFORE.test(before) },
   { standing: 'doubtful', when: (said) => matches(DOUBTFUL, clauseOf(said)) },
   { standing: 'doubtful', when: ({ wholeText }) => DOUBTFUL_ANYWHERE.test(wholeText) },
+  { standing: 'doubtful', when: (said) => !isPlainlyOn(said) },
 ];
 
 function standingOf(said: Said): Standing {
@@ -133,6 +148,16 @@ function matches(patterns: readonly RegExp[], words: string): boolean {
 function isSupposed({ before }: Said): boolean {
   return HYPOTHETICAL_BEFORE.test(before);
 }
+
+/** A cover that no word puts over the plants may lie anywhere: "the cloche lives at my daughter's". */
+function isPlainlyOn({ before, after, mention }: Said): boolean {
+  if (LYING_ANYWAY.has(mention.keys[0] ?? '')) return true;
+  if (ON_BEFORE.test(before) || ON_AFTER.test(after)) return true;
+  return `${before} ${after}`.split(' ').every((word) => word === '' || PLAIN_WORDS.has(word));
+}
+
+/** Nobody has to lay it. */
+const LYING_ANYWAY: ReadonlySet<string> = new Set(['snow', 'jugs']);
 
 /** "the frame isn't open", "I put it straight back": but a bare bed elsewhere, or a second thought, leaves it open. */
 function isOnAfterAll({ before, after, later, isBareNow }: Said): boolean {

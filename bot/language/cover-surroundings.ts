@@ -24,7 +24,7 @@ export function surroundingsOf(spans: readonly Span[], at: number, covers: Reado
   const named = (index: number) => namedWord(spans, index, covers);
   const before: string[] = [];
   let from = at - 1;
-  while (from >= at - LONGEST_LEAD && isLead(spans[from])) from -= 1;
+  while (from >= at - LONGEST_LEAD && isLead(spans, from)) from -= 1;
   for (; from >= Math.max(0, at - REACH); from -= 1) before.unshift(...named(from));
   const after: string[] = [];
   for (let index = at + 1; index < Math.min(spans.length, at + 1 + REACH); index += 1) after.push(...named(index));
@@ -56,14 +56,17 @@ const LEAD_WORDS: ReadonlySet<string> = new Set(
 );
 
 /** An article or adjective of the cover: "the old", "two layers of". */
-function isLead(span: Span | undefined): boolean {
+function isLead(spans: readonly Span[], at: number): boolean {
+  const span = spans[at];
   if (span === undefined || span.kind === 'mark' || isCue(span, 'without') || span.value === 0) return false;
-  return (
-    span.kind === 'number' ||
-    senseOf(span, 'layers') !== undefined ||
-    senseOf(span, 'weight') !== undefined ||
-    LEAD_WORDS.has(span.plain)
-  );
+  if (span.plain === 'of') return isMeasure(spans[at - 1]);
+  return span.kind === 'number' || LEAD_WORDS.has(span.plain) || isMeasure(span);
+}
+
+/** "layers", "thick", "0.55 oz", "3 inches". */
+function isMeasure(span: Span | undefined): boolean {
+  const measures = senseOf(span, 'layers') ?? senseOf(span, 'weight');
+  return measures !== undefined || isCue(span, 'grams', 'ounces', 'counted');
 }
 
 /** What the text says of the sky, of crops and of their state is no word about a cover. */
@@ -71,7 +74,7 @@ function namedWord(spans: readonly Span[], at: number, covers: ReadonlySet<numbe
   const span = spans[at];
   if (span === undefined) return [];
   if (covers.has(at)) return [senseOf(span, 'bare') ? 'BARE' : COVER];
-  if (senseOf(span, 'crop')) return ['CROP'];
+  if (senseOf(span, 'crop') ?? senseOf(span, 'plant')) return ['CROP'];
   if (senseOf(span, 'sky')) return ['SKY'];
   if (senseOf(span, 'state')) return ['STATE'];
   if (span.value === 0 && covers.has(at + 1)) return ['zero'];

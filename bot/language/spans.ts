@@ -1,4 +1,5 @@
 import { withPairsMended } from './cover-pairs.ts';
+import { isNearOrdinaryWord } from './near-ordinary.ts';
 import { OTHER_NUMBERS, TEN_NUMBERS, UNIT_NUMBERS } from './number-words-table.ts';
 import { isOrdinaryWord } from './ordinary-words.ts';
 import { type Found, PhraseTrie } from './phrase-trie.ts';
@@ -41,7 +42,7 @@ export function spansOf(
   let from = 0;
   while (from < tokens.length) {
     const cut = cuts[from];
-    const length = cut?.length ?? numberLength(tokens, from);
+    const length = cut?.length ?? numberLength(words, from);
     spans.push(spanAt({ tokens, words, from, length }, cut));
     from += length;
   }
@@ -93,10 +94,10 @@ function spanAt({ tokens, words, from, length }: Piece, cut: Found | undefined):
   const piece = tokens.slice(from, from + length);
   const first = piece[0];
   const plain = words.slice(from, from + length).join(' ');
-  const value = numberValue(piece);
+  const value = numberValue(piece, plain);
   return {
     kind: kindOf(first, cut, value),
-    senses: cut?.senses ?? (isOrdinaryWord(plain) ? ORDINARY : []),
+    senses: cut?.senses ?? (isEnglish(plain) ? ORDINARY : []),
     plain,
     said: saidOf(piece),
     glued: first?.glued ?? false,
@@ -105,29 +106,36 @@ function spanAt({ tokens, words, from, length }: Piece, cut: Found | undefined):
   };
 }
 
+/** Plain English, with a slip of the finger or without. */
+function isEnglish(plain: string): boolean {
+  return isOrdinaryWord(plain) || (plain.length >= SHORTEST_WITH_SLIP && isNearOrdinaryWord(plain));
+}
+
+/** Shorter words are a slip away from too many others. */
+const SHORTEST_WITH_SLIP = 6;
+
 function kindOf(first: Token | undefined, cut: Found | undefined, value: number | undefined): Span['kind'] {
   if (cut !== undefined) return 'phrase';
   if (value !== undefined) return 'number';
   if (first?.kind === 'mark') return 'mark';
-  return first !== undefined && isOrdinaryWord(first.plain) ? 'phrase' : 'unexplained';
+  return first !== undefined && isEnglish(first.plain) ? 'phrase' : 'unexplained';
 }
 
 function saidOf(piece: readonly Token[]): string {
   return piece.map((token, index) => (index > 0 && !token.glued ? ` ${token.said}` : token.said)).join('');
 }
 
-function numberLength(tokens: readonly Token[], from: number): number {
-  const tens = TEN_NUMBERS.has(tokens[from]?.plain ?? '');
-  const units = UNIT_NUMBERS.get(tokens[from + 1]?.plain ?? '');
+function numberLength(words: readonly string[], from: number): number {
+  const tens = TEN_NUMBERS.has(words[from] ?? '');
+  const units = UNIT_NUMBERS.get(words[from + 1] ?? '');
   return tens && units !== undefined && units > 0 && units < 10 ? 2 : 1;
 }
 
-function numberValue(piece: readonly Token[]): number | undefined {
-  const [first, second] = piece;
-  if (first === undefined) return undefined;
-  if (first.kind === 'number') return piece.length === 1 ? numberOf(first) : undefined;
-  const { plain } = first;
-  const tens = TEN_NUMBERS.get(plain);
-  if (tens !== undefined) return tens + (UNIT_NUMBERS.get(second?.plain ?? '') ?? 0);
-  return UNIT_NUMBERS.get(plain) ?? OTHER_NUMBERS.get(plain);
+function numberValue(piece: readonly Token[], plain: string): number | undefined {
+  const [first] = piece;
+  if (first?.kind === 'number') return piece.length === 1 ? numberOf(first) : undefined;
+  const [word = '', second = ''] = plain.split(' ');
+  const tens = TEN_NUMBERS.get(word);
+  if (tens !== undefined) return tens + (UNIT_NUMBERS.get(second) ?? 0);
+  return UNIT_NUMBERS.get(word) ?? OTHER_NUMBERS.get(word);
 }

@@ -1,4 +1,5 @@
 import { slipsBetween } from './edit-distance.ts';
+import { oneSlipFrom } from './one-slip.ts';
 import { isOrdinaryWord } from './ordinary-words.ts';
 
 /** Shorter words have too many neighbours. */
@@ -13,6 +14,21 @@ const COMMON_SLIPS: ReadonlyMap<string, string> = new Map([
   ['noo', 'no'],
   ['nno', 'no'],
   ['noone', 'nobody'],
+  ['fie', 'five'],
+  ['fve', 'five'],
+  ['fiv', 'five'],
+  ['nie', 'nine'],
+  ['nne', 'nine'],
+  ['zro', 'zero'],
+  ['zeo', 'zero'],
+  ['thee', 'three'],
+  ['kle', 'kale'],
+  ['kae', 'kale'],
+  ['kal', 'kale'],
+  ['pes', 'peas'],
+  ['pas', 'peas'],
+  ['bre', 'bare'],
+  ['bae', 'bare'],
   ['wiht', 'with'],
   ['wtih', 'with'],
   ['witout', 'without'],
@@ -29,6 +45,7 @@ const FIRST_LETTERS_ALIKE: readonly string[] = ['cks', 'gj', 'fp', 'iey'];
 export class SpellingIndex {
   readonly #known = new Set<string>();
   readonly #critical: string[] = [];
+  readonly #usual = new Set<string>();
   readonly #byFirstLetter = new Map<string, Set<string>>();
 
   /** A word that stands as typed. */
@@ -43,6 +60,11 @@ export class SpellingIndex {
       const words = this.#byFirstLetter.get(letter) ?? new Set();
       this.#byFirstLetter.set(letter, words.add(word));
     }
+  }
+
+  /** A word that a slip may be of, where it is like nothing of more weight. */
+  offerUsual(word: string): void {
+    this.#usual.add(word);
   }
 
   /** A word that turns an answer round; shorter slips count, and it comes before any other. */
@@ -66,8 +88,15 @@ export class SpellingIndex {
     if (word.length < SHORTEST_CRITICAL || word.length > LONGEST_CORRECTED) return word;
     if (this.#known.has(word) || isOrdinaryWord(word)) return word;
     const critical = this.#criticalMeant(word);
-    if (critical !== undefined || word.length < SHORTEST_CORRECTED) return critical ?? word;
-    return this.#nearest(word);
+    if (critical !== undefined) return critical;
+    if (word.length < SHORTEST_CORRECTED) return this.#usualMeant(word);
+    const nearest = this.#nearest(word);
+    return nearest === word ? this.#usualMeant(word) : nearest;
+  }
+
+  /** Any word of the vocabulary that is one slip away. */
+  #usualMeant(word: string): string {
+    return oneSlipFrom(word, (slip) => slip.length >= SHORTEST_CRITICAL && this.#usual.has(slip)) ?? word;
   }
 
   #nearest(word: string): string {

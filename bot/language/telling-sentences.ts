@@ -14,6 +14,31 @@ export function tellingSentences(spans: readonly Span[]): readonly Span[] {
   return kept.length === 0 ? spans : kept.flat();
 }
 
+/**
+ * The sentences of a text that ask: those with a question mark, else those in which a question begins. What the others
+ * tell is no part of what is asked: "Everyone says cover it. Will it live?"
+ */
+export function askingSentences(spans: readonly Span[]): readonly Span[] {
+  const sentences = sentencesOf(spans);
+  const marked = sentences.filter((sentence) => isMark(sentence.at(-1), '?'));
+  const asking = marked.length > 0 ? marked : sentences.filter(beginsAsking);
+  return asking.length === 0 || asking.length === sentences.length ? spans : asking.flat();
+}
+
+/** "… and will it come through …", "how cold can they get". */
+function beginsAsking(sentence: readonly Span[]): boolean {
+  return sentence.some((span, at) => {
+    const next = sentence[at + 1];
+    const isVerb =
+      isCue(span, 'will', 'can', 'should', 'fare') &&
+      /^(will|would|wil|does|do|can|could|should|is|are|shall|did)\b/.test(span.plain);
+    return (
+      isCue(span, 'limit', 'which', 'when', 'how') ||
+      (isVerb && (isCue(next, 'it', 'the', 'mine') || (next !== undefined && isCrop(next))))
+    );
+  });
+}
+
 function sentencesOf(spans: readonly Span[]): readonly (readonly Span[])[] {
   const sentences: Span[][] = [];
   let sentence: Span[] = [];

@@ -8,6 +8,11 @@ export interface SignedNumber {
   readonly from: number;
 }
 
+/** "mins 3": minutes would stand behind a number. */
+function isSlipForMinus(spans: readonly Span[], at: number): boolean {
+  return spans[at]?.plain === 'mins' && spans[at - 1]?.value === undefined;
+}
+
 /** "four and a half". */
 function withHalf(spans: readonly Span[], number: SignedNumber): SignedNumber {
   const words = spans
@@ -25,7 +30,8 @@ export function signedNumberAt(spans: readonly Span[], from: number): SignedNumb
   const after = spans[from + 1];
   if (span?.value !== undefined) return withHalf(spans, { value: span.value, next: from + 1, from });
   if (after?.value === undefined) return undefined;
-  if (isCue(span, 'minus') || isMinus(spans, from)) return { value: -after.value, next: from + 2, from };
+  if (isCue(span, 'minus') || isMinus(spans, from) || isSlipForMinus(spans, from))
+    return { value: -after.value, next: from + 2, from };
   return undefined;
 }
 
@@ -71,7 +77,7 @@ function countsThings(spans: readonly Span[], { from, next }: SignedNumber): boo
   if (after?.kind !== 'phrase' || after.senses.some(({ kind }) => kind !== 'ordinary')) return false;
   if (isCue(spans[from - 1], 'at-temperature', 'survive', 'fare', 'low-part') || isCue(spans[from], 'minus'))
     return false;
-  return after.plain.length > 3 && !GOES_ON.has(after.plain);
+  return /^\w{4,}$/.test(after.plain) && !GOES_ON.has(after.plain);
 }
 
 /** Plain words that a temperature may stand before. */

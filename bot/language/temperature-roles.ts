@@ -4,17 +4,6 @@ import type { TemperaturePhrase } from './temperature-phrases.ts';
 /** What a temperature in a text is of. `unsaid`: the text does not tell. */
 export type TemperatureRole = 'low' | 'now' | 'high' | 'soil' | 'inside' | 'feels' | 'past' | 'limit' | 'unsaid';
 
-/** No night's low, when another number may be. */
-export const NO_LOW: ReadonlySet<TemperatureRole> = new Set<TemperatureRole>([
-  'now',
-  'high',
-  'soil',
-  'inside',
-  'feels',
-  'past',
-  'limit',
-]);
-
 /**
  * Words that give a temperature its role, looked for in its own clause; of several the one nearest to it. `behind` where
  * they say it only behind the number: "40 inside", but not "40 inside a frame".

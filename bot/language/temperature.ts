@@ -1,7 +1,7 @@
 import { celsiusFrom } from '../ground/units.ts';
 import { isCue, type Span } from './span.ts';
 import { type TemperaturePhrase, temperaturePhrases } from './temperature-phrases.ts';
-import { NO_LOW, type TemperatureRole, temperatureRoles } from './temperature-roles.ts';
+import { type TemperatureRole, temperatureRoles } from './temperature-roles.ts';
 import type { Assumption, Problem, SaidTemperature, Understood, Unit, UnitReason } from './understood.ts';
 
 export interface TemperatureRead {
@@ -49,7 +49,7 @@ export function readTemperature(spans: readonly Span[], preferred: Unit, ofHeat 
     temperature,
     lowC: chosen.lowC,
     assumptions,
-    ...(NO_LOW.has(chosen.role) && { isAside: true }),
+    ...((chosen.role === 'now' || chosen.role === 'past') && { isAside: true }),
     ...(otherwise && { lowOtherwise: { lowC: otherwise.lowC, temperature: otherwise.temperature } }),
   };
 }

@@ -17,7 +17,7 @@ import { readPlantState } from './plant-state.ts';
 import { readSky } from './sky.ts';
 import { isCue, type Span, senseOf } from './span.ts';
 import { spansOf } from './spans.ts';
-import { tellingSentences } from './telling-sentences.ts';
+import { askingSentences, tellingSentences } from './telling-sentences.ts';
 import { readTemperature, type TemperatureRead } from './temperature.ts';
 import type { Assumption, Intent, Problem, SaidBeds, SaidSky, Understood, Unit, When } from './understood.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -61,7 +61,7 @@ export function understandUnbounded(text: string, context: Context): Understood 
   if (isOtherTongue(spans)) return declined('not-english');
   const read = readAll(spans, context);
   const facts = read.facts;
-  const asked = intentOf(facts);
+  const asked = intentAsked(facts);
   const now = assemble(read, asked);
   const { previous } = context;
   const isContinued = previous !== undefined && continues(facts, now, previous);
@@ -69,6 +69,14 @@ export function understandUnbounded(text: string, context: Context): Understood 
   const whole = namedUnknown(isContinued ? continued(facts, now, previous) : now);
   const missing = missingFrom(whole, context);
   return { ...whole, ...(missing && { missing }) };
+}
+
+/** What the asking sentences are about, with all that the others tell; where they leave it open, what the whole is about. */
+function intentAsked(facts: Facts): Intent {
+  const spans = askingSentences(facts.spans);
+  if (spans === facts.spans) return intentOf(facts);
+  const intent = intentOf({ ...facts, spans, says: cuesOf(spans) });
+  return intent === 'decline' ? intentOf(facts) : intent;
 }
 
 interface Read {
@@ -153,8 +161,7 @@ function isRoof(key: string): boolean {
 function assemble(read: Read, asked: Intent): Understood {
   const { spans, facts, conditions, crops, low, beds, topics } = read;
   const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = coversFor(asked, read);
-  const { assumptions: ofLow, problem: ofTemperature, lowOtherwise, isAside, ...saidLow } = low;
-  const lowSlots = asked === 'how-cold' && isAside ? {} : saidLow;
+  const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = lowAsked(asked, low);
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
   const isCaution = asked === 'caution' || asked === 'advice';
@@ -165,7 +172,6 @@ function assemble(read: Read, asked: Intent): Understood {
     crops: crops.crops,
     unknownCrops: isCaution ? [] : unknownCropsOf(crops, facts),
     ...lowSlots,
-    ...(lowOtherwise && OF_A_NIGHT.has(asked) && { lowOtherwise }),
     ...coverSlots,
     ...(when && { when }),
     ...readPlantState(spans),
@@ -187,7 +193,7 @@ function coversFor(asked: Intent, { covers, worn, conditions }: Read): CoversRea
   // A gap or an open end is reckoned with; the cover is there all the same.
   const opening = conditions.measures?.opening;
   const isThere = opening !== undefined && opening !== 'open';
-  return OF_A_NIGHT.has(asked) && !isThere ? worn : covers;
+  return (OF_A_NIGHT.has(asked) || asked === 'pick') && !isThere ? worn : covers;
 }
 
 function adviceOf(facts: Facts, asked: Intent): Partial<Understood> {
@@ -234,6 +240,12 @@ function placeOf(spans: readonly Span[], conditions: Conditions): Partial<Unders
     ...(exposure && { exposure }),
     ...(unused.length > 0 && { unused }),
   };
+}
+
+/** Two readings only where a night is judged; no temperature of now where the limit is asked for. */
+function lowAsked(asked: Intent, { isAside, lowOtherwise, ...low }: TemperatureRead): Omit<TemperatureRead, 'isAside'> {
+  if (asked === 'how-cold' && isAside) return { assumptions: [] };
+  return { ...low, ...(lowOtherwise && OF_A_NIGHT.has(asked) && { lowOtherwise }) };
 }
 
 function whenOf(facts: Facts, asked: Intent): When | undefined {

@@ -8,7 +8,7 @@ import {
   WALL_WORDS,
   WEIGHT_WORDS,
 } from './cover-words-table.ts';
-import { CRITICAL_WORDS } from './critical-words-table.ts';
+import { CRITICAL_WORDS, TELLING_WORDS } from './critical-words-table.ts';
 import { type CropWords, cropEntries } from './crop-entries.ts';
 import { CUE_WORDS, type Cue } from './cue-words-table.ts';
 import { HAZARD_WORDS } from './hazard-words-table.ts';
@@ -49,11 +49,20 @@ export function buildVocabulary(crops: CropWords): Vocabulary {
   }
   for (const word of [...UNIT_NUMBERS.keys(), ...TEN_NUMBERS.keys(), ...OTHER_NUMBERS.keys()]) spelling.know(word);
   for (const word of phrasesOf(CRITICAL_WORDS)) spelling.offerCritical(word);
+  for (const word of phrasesOf(TELLING_WORDS)) spelling.offerUsual(word);
+  trie.forEachWord(isPlainName, (word, such) => {
+    if (such) spelling.offerUsual(word);
+  });
   trie.forEachWord(isWorthCorrecting, (word, such) => {
     spelling.know(word);
     if (such && !isOrdinaryWord(word)) spelling.offer(word);
   });
   return { trie, spelling, pairs: coverPairs(coverEntries().map(([phrase]) => phrase)), crops };
+}
+
+/** Varieties and common misspellings are no words to mend others into. */
+function isPlainName(sense: Sense): boolean {
+  return sense.kind !== 'crop' || !(sense.variety || sense.misspelt);
 }
 
 /** A slip is looked for in what a question turns on: crops, covers and a few verbs. */

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { type AskLine, askLine } from '../../../bot/cli/ask-json.ts';
+import { type AskLine, askLine, understoodFields } from '../../../bot/cli/ask-json.ts';
 import { answerText } from '../../../bot/commands/ask/ask.ts';
+import { cropVocabulary } from '../../../bot/language/crop-vocabulary.ts';
+import { understand } from '../../../bot/language/understand.ts';
 
 /**
  * Questions as growers type them, each with what must be understood, written down before any was asked. One a line:
@@ -66,10 +68,17 @@ export function answered({ ask, locale }: TypedQuestion): AskLine {
   return askLine(answerText(ask, { locale, now: ASKED_AT }));
 }
 
+const VOCABULARY = cropVocabulary();
+
+/** What is understood of a question, as the line of JSON tells it; no night is worked out. */
+function read({ ask, locale }: TypedQuestion): AskLine['understood'] {
+  return understoodFields(understand(ask, { vocabulary: VOCABULARY, locale }));
+}
+
 /** The slots that came out otherwise than they must. */
 export function missedSlots(question: TypedQuestion, slots: readonly Slot[] = TYPED_SLOTS): readonly string[] {
   const { must } = question;
-  const { understood } = answered(question);
+  const understood = read(question);
   const got: Readonly<Record<Exclude<Slot, 'low'>, string>> = {
     intent: understood.intent,
     crops: [...understood.crops].sort().join(),
