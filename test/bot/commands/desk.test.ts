@@ -37,23 +37,29 @@ describe('every command', () => {
     expect(action.private).toBe(OWN.test(name));
   });
 
-  test.each(ACTIONS)('the example of %s is a line of that command, and is answered', async (name, action) => {
-    await club.say(HOME);
-    await club.say('site set lat:52 lon:5 name:Allotment');
-    await club.say('bed add name:"Long tunnel" crop:kale covers:"low tunnel"');
-    await club.say('shed put cover:straw');
-    if (!name.startsWith('warnings start')) await club.say('warnings start', { manager: true });
-    if (name === 'warnings leave') await club.say('warnings join');
-    if (name === 'site set') await club.say('site remove site:Home sure:yes');
-    if (name === 'bed add') await club.say('bed remove bed:"Long tunnel"');
-    await club.toldLastNight();
-    const typed = typedLine(action.example, COMMANDS);
-    expect(typed.ok && `${typed.value.command} ${typed.value.action ?? ''}`.trim()).toBe(name);
-    const reply = await club.say(action.example, { manager: true });
-    // Nothing was left out before it here; `more.test.ts` has the rest.
-    if (name === 'more') return expect(reply.headline).toContain('no more to show');
-    expect(reply.refused ?? false, reply.headline).toBe(false);
+  test('more has nothing to show where nothing was left out', async () => {
+    expect((await club.say('more')).headline).toContain('no more to show');
   });
+
+  // `more` needs a long answer before it: its own test has that.
+  test.each(ACTIONS.filter(([name]) => name !== 'more'))(
+    'the example of %s is a line of that command, and is answered',
+    async (name, action) => {
+      await club.say(HOME);
+      await club.say('site set lat:52 lon:5 name:Allotment');
+      await club.say('bed add name:"Long tunnel" crop:kale covers:"low tunnel"');
+      await club.say('shed put cover:straw');
+      if (!name.startsWith('warnings start')) await club.say('warnings start', { manager: true });
+      if (name === 'warnings leave') await club.say('warnings join');
+      if (name === 'site set') await club.say('site remove site:Home sure:yes');
+      if (name === 'bed add') await club.say('bed remove bed:"Long tunnel"');
+      await club.toldLastNight();
+      const typed = typedLine(action.example, COMMANDS);
+      expect(typed.ok && `${typed.value.command} ${typed.value.action ?? ''}`.trim()).toBe(name);
+      const reply = await club.say(action.example, { manager: true });
+      expect(reply.refused ?? false, reply.headline).toBe(false);
+    },
+  );
 
   test('fits into what Discord takes, descriptions and all', () => {
     const definitions = commandDefinitions(COMMANDS);
