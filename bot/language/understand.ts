@@ -200,7 +200,7 @@ function coversFor(asked: Intent, { covers, worn, conditions }: Read): CoversRea
   if (asked === 'compare-covers') return comparedWithBare(covers);
   // A gap or an open end is reckoned with; the cover is there all the same.
   const opening = conditions.measures?.opening;
-  const isThere = opening !== undefined && opening !== 'open' && worn.covers?.length !== 0;
+  const isThere = opening !== undefined && opening !== 'open';
   return (OF_A_NIGHT.has(asked) || asked === 'pick') && !isThere ? worn : covers;
 }
 

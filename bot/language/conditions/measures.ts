@@ -55,7 +55,7 @@ const OPENINGS: readonly (readonly [keyof typeof OPENING_SIZES, RegExp])[] = [
   ],
   [
     'hole',
-    / (?:holes?|a hole|torn|tear|tears|rip|rips|ripped|gap|gaps|broken pane|missing pane|cracked pane|split|holey)(?= )/,
+    / (?:holes?|a hole|torn|tear|tears|rip|rips|ripped(?! (?:the|my|our|it) )|gap|gaps|broken pane|missing pane|cracked pane|split|holey)(?= )/,
   ],
 ];
 /** Opening per area of floor, and its height (judgement): a lid off its frame, an end of a tunnel, a hand's breadth, a rip. */
