@@ -14,6 +14,8 @@ export const CUE_WORDS = {
   will: 'will, wil, would, wont, going to, gonna, is going to, do, does, did, is, are, am, was, were, has, have',
   'follow-on':
     'what about, how about, and what about, and how about, what if, and if, same for, same with, same question for, how bout, wat about, and for, but what if, or what about, also',
+  correction:
+    'i meant, i mean, sorry i meant, i meant to say, no i meant, no i mean, meant, sorry, actually, correction, scratch that, make that, make it, should have said, typo, oops, whoops',
   instead: 'instead, then, rather, though',
 
   // --- what happens to the plant
