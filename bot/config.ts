@@ -44,6 +44,8 @@ const DUTIES = ['both', 'answers', 'nights'] as const;
 const LOG_LEVELS = ['fatal', 'error', 'warn', 'info', 'debug', 'silent'] as const;
 const RATE = 'must be a number from 0.01 to 100000';
 
+const host = z.string().regex(/^[\w.:-]{1,255}$/, 'must be a host name or an IP address to listen at, such as 0.0.0.0');
+
 const settingsSchema = z.object({
   DISCORD_TOKEN: z
     .string()
@@ -63,6 +65,7 @@ const settingsSchema = z.object({
     .optional(),
   DISCORD_API_BASE: address.default(PUBLIC.discord),
   HTTP_PORT: port.optional(),
+  HTTP_HOST: host.optional(),
   DATABASE_URL: z
     .string()
     .regex(/^(sqlite:.+|postgres(ql)?:\/\/.+)$/, 'must be sqlite:FILE or postgres://…')
@@ -85,10 +88,7 @@ const settingsSchema = z.object({
   SHARDS: whole(0, 100_000, 'must be the number of a shard, from 0').optional(),
   SHARD_COUNT: whole(1, 100_000, 'must be a whole number, from 1').optional(),
   METRICS_PORT: port.optional(),
-  METRICS_HOST: z
-    .string()
-    .regex(/^[\w.:-]{1,255}$/, 'must be a host name or an IP address to listen at, such as 0.0.0.0')
-    .default('127.0.0.1'),
+  METRICS_HOST: host.default('127.0.0.1'),
   LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(', ')}`).default('info'),
   CLOCK_START: z.iso.datetime({ offset: true, message: 'must be an instant such as 2026-01-20T15:00:00Z' }).optional(),
   CLOCK_RATE: z.coerce.number(RATE).min(0.01, RATE).max(100_000, RATE).optional(),

@@ -12,7 +12,13 @@ export type DoorChoice =
     }
   /** No way in: the process only does what runs by itself. */
   | { readonly kind: 'closed'; readonly token: string }
-  | { readonly kind: 'http'; readonly token: string; readonly port: number; readonly publicKey: string };
+  | {
+      readonly kind: 'http';
+      readonly token: string;
+      readonly port: number;
+      readonly publicKey: string;
+      readonly host?: string;
+    };
 
 /** Signed HTTP where a port is set, else the gateway where there is a token, else the terminal; never two at once. */
 export function doorChoice(config: Config): DoorChoice {
@@ -27,7 +33,7 @@ export function doorChoice(config: Config): DoorChoice {
     throw new PlainProblem('With DUTY=nights no door is opened: leave HTTP_PORT empty, or choose DUTY=both.');
   }
   if (port === undefined || publicKey === undefined) return { kind: 'gateway', token, ...shardOf(config) };
-  return { kind: 'http', token, port, publicKey };
+  return { kind: 'http', token, port, publicKey, ...(config.HTTP_HOST !== undefined && { host: config.HTTP_HOST }) };
 }
 
 function shardOf({ SHARDS: id, SHARD_COUNT: count }: Config) {

@@ -28,3 +28,28 @@ export function errorFacts(error: unknown): object {
     stack: frames.slice(0, MOST_FRAMES).map((line) => line.trim()),
   };
 }
+
+/** Log lines for somebody who types beside them: in words, each kind once. */
+export function plainWords(to: DestinationStream): DestinationStream {
+  const told = new Set<string>();
+  return {
+    write(line) {
+      const words = inWords(line);
+      if (told.has(words)) return;
+      told.add(words);
+      to.write(`(${words})\n`);
+    },
+  };
+}
+
+/** "a forecast service did not serve: metno, unavailable". */
+function inWords(line: string): string {
+  const { msg, service, code, err } = JSON.parse(line) as Readonly<Record<string, unknown>>;
+  const details = [service, code, errorWords(err)].filter((each) => typeof each === 'string');
+  return [msg, details.join(', ')].filter((part) => part !== '').join(': ');
+}
+
+function errorWords(err: unknown): unknown {
+  if (typeof err !== 'object' || err === null) return undefined;
+  return 'message' in err ? err.message : 'type' in err ? err.type : undefined;
+}

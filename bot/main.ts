@@ -3,7 +3,7 @@ import { type Config, isService, processConfig } from './config.ts';
 import { doorChoice } from './door-choice.ts';
 import { PlainProblem } from './ground/errors.ts';
 import { machineLocale } from './ground/locale.ts';
-import { openLog } from './log.ts';
+import { openLog, plainWords } from './log.ts';
 import { runBot } from './program.ts';
 import { StoreProblem } from './store/store-problem.ts';
 
@@ -40,27 +40,42 @@ async function main(): Promise<number> {
     interactive: process.stdin.isTTY && process.stdout.isTTY,
     isService: isService(),
     locale: machineLocale(),
+    ...forecastFile(process.argv.slice(2)),
   };
   try {
     await runBot(config, host);
   } catch (error) {
-    log.fatal({ err: error }, 'cannot go on');
+    if (!isPlain(error)) log.fatal({ err: error }, 'cannot go on');
     throw error;
   }
   return code;
+}
+
+/** `npm start -- --forecast FILE`. */
+function forecastFile(words: readonly string[]): { forecastFile?: string } {
+  const [option, file, ...more] = words;
+  if (option === undefined) return {};
+  if (option === '--forecast' && file !== undefined && more.length === 0) return { forecastFile: file };
+  throw new PlainProblem('Start me with nothing more, or with --forecast FILE for a forecast that you saved.');
 }
 
 /** At the terminal the talk has standard output to itself, and only trouble is told beside it. */
 function logOf(config: Config) {
   const atTerminal = doorChoice(config).kind === 'terminal';
   const level = atTerminal && config.LOG_LEVEL === 'info' ? 'warn' : config.LOG_LEVEL;
-  return openLog(level, pino.destination({ fd: atTerminal ? STDERR : STDOUT, sync: true }));
+  const to = pino.destination({ fd: atTerminal ? STDERR : STDOUT, sync: true });
+  return openLog(level, atTerminal ? plainWords(to) : to);
 }
 
 /** A host's sentence, without a stack: it may go to a log that many read. */
 function lastWords(error: unknown): string {
-  if (error instanceof PlainProblem || error instanceof StoreProblem) return error.message;
+  if (isPlain(error)) return error.message;
   return 'Eiderdown has to stop because of an internal error; see the log.';
+}
+
+/** Its message is a sentence of ours that says what to do; a stack before it would hide it. */
+function isPlain(error: unknown): error is PlainProblem | StoreProblem {
+  return error instanceof PlainProblem || error instanceof StoreProblem;
 }
 
 // Who reads the talk may leave before its end, as `head` does.

@@ -7,10 +7,13 @@ import { openGateway } from './chat/discord/gateway.ts';
 import { openHttpDoor } from './chat/discord/http-door.ts';
 import { DiscordPoster } from './chat/discord/poster.ts';
 import { TOKEN_REFUSED } from './chat/discord/startup.ts';
+import { onSavedForecast } from './chat/terminal/on-saved-forecast.ts';
 import { runTerminal, TERMINAL_MEMBER } from './chat/terminal/terminal.ts';
+import { HOW_TO_GET_FORECASTS, terminalDesk } from './chat/terminal/terminal-desk.ts';
 import { Allowance } from './commands/allowance.ts';
 import { BUTTONS, COMMANDS } from './commands/commands.ts';
-import { answer, answerPress } from './commands/dispatch.ts';
+import { answer } from './commands/dispatch.ts';
+import { shortAnswer, shortAnswerPress } from './commands/more.ts';
 import type { Services } from './commands/services.ts';
 import type { Config } from './config.ts';
 import { type DoorChoice, doorChoice, startLines } from './door-choice.ts';
@@ -39,12 +42,16 @@ export interface Host {
   readonly isService: boolean;
   /** BCP 47 tag of who types at this machine. */
   readonly locale: string;
+  /** A saved answer of a forecast service to go by at the terminal; the clock stands at its time. */
+  readonly forecastFile?: string;
 }
 
 type DiscordChoice = Exclude<DoorChoice, { kind: 'terminal' }>;
 
 /** Questions that a member may ask at once, and the time after which one more is allowed (judgement). */
 const ALLOWANCE = { most: 20, refillMs: 3000 };
+/** Files of a logger: some at once for somebody with many beds, eight a day after that (judgement). */
+const FILE_ALLOWANCE = { most: 12, refillMs: 3 * 3_600_000 };
 
 /**
  * Runs the bot until it is asked to stop, the terminal's input ends, or it cannot go on. Everything is closed then.
@@ -83,13 +90,17 @@ async function openServices(
           bases: { nws: config.NWS_BASE, metno: config.METNO_BASE, openmeteo: config.OPENMETEO_BASE },
           contact,
           ...(order !== undefined && { order }),
-          tell: (event) => log.warn(event, 'a forecast service did not serve'),
+          tell: (event) => {
+            watch.serviceTold(event);
+            log.warn(event, 'a forecast service did not serve');
+          },
         });
   if (forecasts !== undefined) closing.push(() => forecasts.close());
   return {
     clock,
     log,
     allowance: new Allowance(door.kind === 'terminal' ? Number.POSITIVE_INFINITY : ALLOWANCE.most, ALLOWANCE.refillMs),
+    ...(door.kind !== 'terminal' && { fileAllowance: new Allowance(FILE_ALLOWANCE.most, FILE_ALLOWANCE.refillMs) }),
     store: watch.store(store, clock),
     ...(forecasts && { forecasts }),
   };
@@ -97,10 +108,11 @@ async function openServices(
 
 /** Greets with the night of the beds that are kept, or of the sample garden. */
 async function atTerminal(config: Config, services: Services, host: Host): Promise<void> {
-  const { input, output, interactive, locale } = host;
+  const { input, output, interactive, locale, forecastFile } = host;
   output.write(`${startLines(config, { kind: 'terminal' }).join('\n')}\n\n`);
-  const desk = { services: { ...services, sample: sampleWarning, sampleDay }, commands: COMMANDS, buttons: BUTTONS };
-  const greeting = await answer(tonightHere(locale, services.clock.now()), desk.services, COMMANDS);
+  const here = await servicesHere(services, forecastFile);
+  const desk = { services: here, commands: COMMANDS, buttons: BUTTONS };
+  const greeting = await answer(tonightHere(locale, here.clock.now()), here, COMMANDS);
   const talk = runTerminal({ ...desk, input, output, interactive, locale, greeting });
   const lines = await Promise.race([talk, asked(host.stop)]);
   if (lines === 0 && host.isService) throw new PlainProblem(NOTHING_TO_DO);
@@ -109,6 +121,13 @@ async function atTerminal(config: Config, services: Services, host: Host): Promi
 /** To end as if all were well would leave a host believing that the bot runs. */
 const NOTHING_TO_DO =
   'No DISCORD_TOKEN is set and nobody can type here, so there is nothing to do. Set DISCORD_TOKEN in the settings of this service.';
+
+/** What commands may use of the world for somebody at this machine. */
+async function servicesHere(services: Services, forecastFile: string | undefined): Promise<Services> {
+  const here = { ...services, sample: sampleWarning, sampleDay, noForecasts: HOW_TO_GET_FORECASTS };
+  if (forecastFile !== undefined) return onSavedForecast(here, forecastFile);
+  return here.forecasts === undefined ? here : { ...here, forecasts: terminalDesk(here.forecasts) };
+}
 
 function tonightHere(locale: string, now: Date): Request {
   const place = { kind: 'terminal', conversationId: 'terminal' } as const;
@@ -134,7 +153,7 @@ async function atDiscord(
   closing.push(async () => api.close());
   const equipped = { ...services, poster: new DiscordPoster(api) };
   const desk = {
-    ...{ services: equipped, answer, answerPress },
+    ...{ services: equipped, answer: shortAnswer, answerPress: shortAnswerPress },
     ...{ commands: watch.commands(COMMANDS), buttons: watch.buttons(BUTTONS) },
   };
   const database = { name: 'the database', isThere: async () => services.store?.ping().then(() => true) };
@@ -171,8 +190,8 @@ function openDoor(
 ): Door {
   if (choice.kind === 'closed') return closedDoor(common.api, common.desk.services.log);
   if (choice.kind === 'gateway') return openGateway({ ...common, ...choice, onFatal });
-  const { port, publicKey } = choice;
-  return openHttpDoor({ ...common, port, publicKey, isReady });
+  const { kind: _kind, token: _token, ...where } = choice;
+  return openHttpDoor({ ...common, ...where, isReady });
 }
 
 function asked(stop: AbortSignal): Promise<void> {

@@ -22,6 +22,8 @@ export interface NightSite {
 export interface WeatherSeries {
   readonly first: Date;
   readonly stepH: number;
+  /** So many hours at the beginning are made up, not forecast. */
+  readonly assumedH?: number;
   /** Screen (2 m) air temperature. [°C] */
   readonly screenC: readonly number[];
   /** Dew point; capped at the temperature by the model. [°C] */

@@ -44,6 +44,15 @@ export const SOURCES = {
     title: 'Conductivity 0.03–0.08 W/mK of household textiles, tarps, mats and straw, from memory; none fitted',
     standing: 'MEMORY',
   },
+  'cold-frame-2018': {
+    title:
+      'A wooden frame near Winona, Minnesota, spring 2018, read every quarter of an hour ("ColdFrameTemperature", CC0)',
+    standing: 'READ',
+  },
+  'covered-soils': {
+    title: 'Soils under covers in hard cold, 0 to 4 °C: garden and farm weblogs 2010–2013, growers’ forum (compiled)',
+    standing: 'READ',
+  },
   'fabric-optics': {
     title: 'Longwave of nonwovens from polymer thickness and scattering; the least certain numbers here',
     standing: 'JUDGEMENT',
@@ -224,6 +233,11 @@ export const SOURCES = {
   'leek-resistance': { title: 'European leek frost-resistance literature', standing: 'MEMORY' },
   'lettuce-consensus': { title: 'extension and grower consensus', standing: 'MEMORY' },
   'mache-experience': { title: 'seed-trade and European market-garden experience', standing: 'MEMORY' },
+  'limit-statements': {
+    title:
+      'Errors of statements, kinds of crop and their spreads in fitting the limits of crops, judged from the collected rows',
+    standing: 'JUDGEMENT',
+  },
   'maqbool-2010': { title: 'pulse frost-tolerance review (Maqbool, Shafiq & Lake 2010)', standing: 'MEMORY' },
   'mashhad-fava': {
     title:
@@ -299,18 +313,13 @@ export const SOURCES = {
   },
   'texas-forum': { title: 'Texas grower forum notes', standing: 'READ' },
   'texas-hills-2024': { title: 'Texas Hill Country garden weblog 2024-01', standing: 'READ' },
-  'tolerance-weights': {
-    title: 'Weights of sources, spacing of effects and least spreads in deriving a tolerance',
-    standing: 'JUDGEMENT',
-  },
   'transport-chart': {
     title:
       'Produce storage/transport chart "Commodity / Optimal Temp / Chill Point / Freeze Point" (deg C, rounded), undated web page',
     standing: 'READ',
   },
   'two-thermometers': {
-    title:
-      'Bare leaf 2 K below the outside low on an ordinary frost night, standard deviation 1 K; judged from the night model',
+    title: 'A low read outdoors or in a forecast stands for the leaf that the night model has on the ordinary night',
     standing: 'JUDGEMENT',
   },
   'usda-handbook-66': { title: 'USDA HB 66', standing: 'MEMORY' },
@@ -342,6 +351,122 @@ export const SOURCES = {
     title:
       'Grower-educators\' annual "Winter-Kill Temperatures of Cold-Hardy Vegetables" (central Virginia), 2016-2020 editions, rows 20 F and below',
     standing: 'MEMORY',
+  },
+  // outcomes: what growers and services saw
+  'alabama-homestead': {
+    title: 'weblog: Alabama homestead podcast notes on a Thanksgiving freeze, undated',
+    standing: 'READ',
+  },
+  'austin-2011': { title: 'weblog: Austin, Texas, "Freeze in Austin", 2011-02-06', standing: 'READ' },
+  'austrian-magazine-2015': {
+    title: 'magazine: Austrian garden magazine, "Diese Gemuese trotzen dem Frost", 2015',
+    standing: 'READ',
+  },
+  'bavaria-2023': {
+    title: 'extension: district garden adviser, Bavaria, "Gemuese im Winter", 2023-11-25',
+    standing: 'READ',
+  },
+  'belle-glade-2010': {
+    title: 'news: produce trade paper, Belle Glade, Florida, freeze of 8 December, about 2010',
+    standing: 'READ',
+  },
+  'cabbage-thaw-2010': { title: 'weblog: farm weblog, "Cabbage thaw", 2010-01-02', standing: 'READ' },
+  'central-oregon': { title: 'weblog: central Oregon garden site, "Cold-hardy vegetables", undated', standing: 'READ' },
+  'cold-temps-2014': { title: 'weblog: gardener, "Cold temps", 2014-11-19', standing: 'READ' },
+  'cole-crops-forum': { title: 'forum: gardener on setting out cole crops, undated spring', standing: 'READ' },
+  'creek-journal-2010': { title: 'weblog: creek journal, "The first hard freeze", 2010-10-31', standing: 'READ' },
+  'december-greens-2010': { title: 'weblog: farm, "Greens in December", 2010-12-22', standing: 'READ' },
+  'delaware-strawberry': {
+    title: 'extension: University of Delaware, Weekly Crop Update, strawberry critical temperatures, undated',
+    standing: 'READ',
+  },
+  'desert-fava-2008': { title: 'weblog: desert garden coach, broad bean frost, 2008-12-27', standing: 'READ' },
+  'desert-wholesaler': {
+    title: 'trade: produce wholesaler, California desert frost note, undated January',
+    standing: 'READ',
+  },
+  'family-garden-2014': { title: 'weblog: family weblog, garden update, 2014-04-19', standing: 'READ' },
+  'farm-subscription-2010': {
+    title: 'weblog: farm subscription, hoop house, "Just plain frozen", 2010-12-04',
+    standing: 'READ',
+  },
+  'freeze-report': { title: 'weblog: garden weblog, "Freeze report", undated spring', standing: 'READ' },
+  'frost-review-2023': {
+    title:
+      'journal: reviewed study of 2023 (open access), table "Relative frost resistance of temperate crop species", damaging temperature ranges',
+    standing: 'READ',
+  },
+  'garden-column': { title: 'weblog: garden column, "took a brutal hit in recent storm", undated', standing: 'READ' },
+  'georgia-freeze-1996': { title: 'extension: University of Georgia news, March freeze, 1996-03-18', standing: 'READ' },
+  'german-magazine': { title: 'magazine: German garden magazine, "Gemuese im Herbst", undated', standing: 'READ' },
+  'hendry-2010': { title: 'extension: Hendry County Extension, Florida, trade paper 2010-12-14', standing: 'READ' },
+  'herb-farm-2018': {
+    title: 'weblog: herb farm, "Defining tender and hardy plants", 2018-02-15 (extension text, origin not named)',
+    standing: 'READ',
+  },
+  'immokalee-2010': {
+    title: 'news: produce trade paper, Immokalee, Florida, freeze of 11 January, about 2010',
+    standing: 'READ',
+  },
+  inagro: { title: 'station: Inagro (Belgium), "Groenten beschermen tegen vorstschade", undated', standing: 'READ' },
+  'indiana-frame-2013': { title: 'weblog: Indiana, cold frame, 2013-12-13', standing: 'READ' },
+  'lower-austria-garden': {
+    title: 'extension: Natur im Garten (Lower Austria), "Wintergemuese", undated',
+    standing: 'READ',
+  },
+  'nevada-county-gardeners': {
+    title: 'extension: Nevada County (California) Master Gardener, "Your winter vegetable garden", undated',
+    standing: 'READ',
+  },
+  'nevada-reno': {
+    title: 'extension: University of Nevada Reno Extension, "Gardening in Nevada can be a gamble", undated',
+    standing: 'READ',
+  },
+  'ohio-kale-2008': { title: 'weblog: north-east Ohio, "Winterbore kale", 2008-12-24', standing: 'READ' },
+  'oregon-market-2013': { title: 'news: Oregon farmers market, grower letter, 2013-12-19', standing: 'READ' },
+  'overwintered-spinach-2009': {
+    title: 'weblog: backyard weblog, "Overwintered spinach", 2009-03-24',
+    standing: 'READ',
+  },
+  'purdue-strawberry': {
+    title: 'extension: Purdue University, strawberry freeze, Vincennes, undated',
+    standing: 'READ',
+  },
+  'raised-bed-2016': { title: 'weblog: raised-bed gardener, "Cold hardiness", 2016-01-15', standing: 'READ' },
+  'russian-news-2025': {
+    title: 'news: Russian garden news, "frost-resistant vegetables", 2025-08-12',
+    standing: 'READ',
+  },
+  'salinas-2011': { title: 'news: produce trade paper, Salinas freeze of 27 February, about 2011', standing: 'READ' },
+  'seed-house-michigan': {
+    title: 'trade: seed house, Michigan, "Cool Weather Vegetables" page, undated',
+    standing: 'READ',
+  },
+  'snow-pea-2016': { title: 'weblog: "How low can snow peas go", Massachusetts, 2016-04', standing: 'READ' },
+  'south-carolina-fava': { title: 'forum: gardener, South Carolina, overwintering favas, undated', standing: 'READ' },
+  'texas-winter-garden': {
+    title: 'extension: Texas Cooperative Extension, Winter Garden freezes of 27 February and 4 March, undated',
+    standing: 'READ',
+  },
+  'tompkins-fava-2013': {
+    title: 'extension: Tompkins County Master Gardener weblog, fava beans, 2013-05',
+    standing: 'READ',
+  },
+  'uk-allotment': { title: 'forum: UK allotment diary, undated winter', standing: 'READ' },
+  'unheated-lettuce': {
+    title: 'weblog: small farm, winter lettuce in the unheated greenhouse, undated',
+    standing: 'READ',
+  },
+  'utah-semihardy': {
+    title: 'extension: Utah State University Extension column "Semihardy vegetables", regional news site, undated',
+    standing: 'READ',
+  },
+  'vidalia-grower': { title: 'trade: Vidalia grower, trade press, undated February', standing: 'READ' },
+  'wisconsin-frame-2008': { title: 'weblog: Wisconsin, "December salad days", 2008-12-27', standing: 'READ' },
+  'yard-garden-2008': { title: 'weblog: yard garden, two days after the cold, 2008-01', standing: 'READ' },
+  'yuma-freeze': {
+    title: 'extension: University of Arizona Extension, Yuma, trade press after a winter freeze, undated',
+    standing: 'READ',
   },
 } as const satisfies Record<string, Source>;
 

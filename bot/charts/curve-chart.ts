@@ -4,6 +4,8 @@ import type { UnitSystem } from '../ground/units.ts';
 export interface CurvePoint {
   readonly at: Date;
   readonly tempC: number;
+  /** Half of the range round this value, where it is not the same all along the curve. [K] */
+  readonly halfBandK?: number;
 }
 
 export interface ChartCurve {
@@ -43,8 +45,12 @@ export interface CurveChart {
   readonly night?: { readonly from: Date; readonly to: Date };
   readonly curves: readonly ChartCurve[];
   readonly limits: readonly ChartLimit[];
+  /** Under the picture in place of hours: the nights of a week. Each value of a curve is then drawn as a dot. */
+  readonly marks?: readonly ChartMoment[];
   /** In order of time. */
   readonly moments: readonly ChartMoment[];
   /** The same said in a sentence or two. */
   readonly altText: string;
+  /** What a reader may wonder about, said under the picture. */
+  readonly note?: string;
 }

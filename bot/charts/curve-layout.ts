@@ -1,6 +1,6 @@
 import { clockTime } from '../ground/times.ts';
 import { celsiusFrom, degrees, fahrenheitFrom, type UnitSystem } from '../ground/units.ts';
-import type { ChartCurve, ChartLimit, CurveChart } from './curve-chart.ts';
+import type { ChartCurve, ChartLimit, CurveChart, CurvePoint } from './curve-chart.ts';
 import { hourMarks } from './hour-marks.ts';
 import { FRAME, MARGIN, TEXT_SIZE, WIDTH } from './look.ts';
 import { type Range, roundTicks, type Scale, scale, spreadApart } from './scale.ts';
@@ -87,8 +87,10 @@ export function curveLayout(chart: CurveChart): CurveLayout {
 /** Coldest and warmest that must be seen, with some room. [°C] */
 function valueRange({ curves, limits }: CurveChart): Range {
   const values = [
-    ...curves.flatMap(({ points, halfBandK = 0, role }) =>
-      points.flatMap(({ tempC }) => (role === 'main' ? [tempC - halfBandK, tempC + halfBandK] : [tempC])),
+    ...curves.flatMap((curve) =>
+      curve.points.flatMap((point) =>
+        curve.role === 'main' ? [point.tempC - bandK(curve, point), point.tempC + bandK(curve, point)] : [point.tempC],
+      ),
     ),
     ...limits.map(({ tempC }) => tempC),
   ];
@@ -97,6 +99,10 @@ function valueRange({ curves, limits }: CurveChart): Range {
   const room = (endC: number) => (isCrowded(endC, limits, nameRoomK) ? Math.max(HEADROOM_K, nameRoomK) : HEADROOM_K);
   const named = curves.some(({ role }) => role === 'other');
   return [lowC - room(lowC), highC + Math.max(room(highC), named ? NAME_ROOM_K : 0)];
+}
+
+function bandK({ halfBandK = 0 }: ChartCurve, point: CurvePoint): number {
+  return point.halfBandK ?? halfBandK;
 }
 
 /** Two limits so near the end that the name of one must stand beyond them. */
@@ -119,9 +125,10 @@ function gridLines(units: UnitSystem, [lowC, highC]: Range, y: Scale): CurveLayo
 function placedCurves({ curves }: CurveChart, x: Scale, y: Scale): PlacedCurve[] {
   const drawn = curves.map((curve) => {
     const points = curve.points.map(({ at, tempC }) => ({ x: x(at.getTime()), y: y(tempC) }));
-    const edge = (byK: number) => curve.points.map(({ at, tempC }) => ({ x: x(at.getTime()), y: y(tempC + byK) }));
-    const { halfBandK } = curve;
-    return { curve, points, band: halfBandK === undefined ? [] : [...edge(halfBandK), ...edge(-halfBandK).reverse()] };
+    const edge = (sign: number) =>
+      curve.points.map((point) => ({ x: x(point.at.getTime()), y: y(point.tempC + sign * bandK(curve, point)) }));
+    const isBanded = curve.role === 'main' && curve.points.some((point) => bandK(curve, point) > 0);
+    return { curve, points, band: isBanded ? [...edge(1), ...edge(-1).reverse()] : [] };
   });
   const beside = drawn.filter(({ curve }) => curve.role !== 'other');
   const middles = spreadApart(

@@ -37,6 +37,7 @@ export function curveSvg(chart: CurveChart): string {
     ...layout.limits.map(limitLine),
     ...layout.curves.map(({ points, curve }) => line(points, STROKES[curve.role])),
     ...(chart.night === undefined ? [] : layout.curves.map(lowDot)),
+    ...(chart.marks === undefined ? [] : layout.curves.flatMap(nightDots)),
     ...layout.limits.map(({ label }) => written(label, { fill: LOOK.limit, ...HALO })),
     ...layout.curves.map(({ label, curve }) => written(label, { fill: INKS[curve.role], ...HALO })),
   ]);
@@ -121,6 +122,13 @@ function line(points: readonly Point[], attributes: Attributes): string {
 function limitLine({ y, limit }: PlacedLimit): string {
   const ends = { x1: FRAME.left, x2: FRAME.right, y1: y, y2: y };
   return element('line', { ...ends, stroke: LOOK.limit, ...LIMIT_STROKES[limit.weight] });
+}
+
+/** A dot for each night. */
+function nightDots({ points, curve }: PlacedCurve): string[] {
+  return points.map(({ x, y }) =>
+    element('circle', { cx: x, cy: y, r: 8, fill: INKS[curve.role], stroke: LOOK.paper, 'stroke-width': 3 }),
+  );
 }
 
 /** A dot where what decides is coldest. */

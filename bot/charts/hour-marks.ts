@@ -6,13 +6,15 @@ import type { CurveChart } from './curve-chart.ts';
 const STEPS_H = [1, 3, 6, 12, 24] as const;
 const MOST_MARKS = 8;
 
-/** Marks on the time axis: "6 pm", "midnight", "3 am", or "18", "0", "3". */
+/** Marks on the time axis, the chart’s own or by the hour: "6 pm", "midnight", "3 am", or "18", "0", "3". */
 export function hourMarks({
   from,
   to,
   timeZone,
   units,
-}: Pick<CurveChart, 'from' | 'to' | 'timeZone' | 'units'>): { readonly at: Date; readonly label: string }[] {
+  marks,
+}: Pick<CurveChart, 'from' | 'to' | 'timeZone' | 'units' | 'marks'>): { readonly at: Date; readonly label: string }[] {
+  if (marks !== undefined) return [...marks];
   const spanH = (to.getTime() - from.getTime()) / MS_PER_H;
   const everyH = STEPS_H.find((step) => spanH / step <= MOST_MARKS) ?? 24;
   const first = DateTime.fromJSDate(from, { zone: timeZone }).startOf('hour');

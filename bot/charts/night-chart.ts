@@ -2,6 +2,7 @@ import { type BedVerdict, MS_PER_H } from '../../rules/index.ts';
 import { clockTime, shortDay } from '../ground/times.ts';
 import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from '../ground/units.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
+import { colderThanOutsideWords } from '../text/night-words.ts';
 import { list } from '../text/phrases.ts';
 import { cropWord, type Reader } from '../text/reader.ts';
 import type { ChartLimit, ChartMoment, CurveChart } from './curve-chart.ts';
@@ -45,14 +46,17 @@ export function nightChart(outlook: NightOutlook, { bed, verdict }: BedOutlook, 
     limits: limitsOf(verdict, reader),
     moments: momentsOf(outlook, night.thawAt, to),
   };
+  const note = colderThanOutsideWords(verdict);
   return {
     ...chart,
+    ...(note !== undefined && { note }),
     altText: altText(chart, {
       about: `${bed.name}, ${day}`,
       what,
       low,
       at: night.leafLowAt,
       outsideLowC: night.screenLowC,
+      note,
     }),
   };
 }
@@ -66,7 +70,7 @@ function endOf({ night }: NightOutlook, thawAt: Date | undefined, lastMs: number
  * The most endangered crop always, one more only where the night comes near its limits and they stand clear of the first ones:
  * far lines flatten the curves, and of lines side by side nobody can tell which is whose.
  */
-function limitsOf({ plantings, worst }: BedVerdict, reader: Reader): ChartLimit[] {
+export function limitsOf({ plantings, worst }: BedVerdict, reader: Reader): ChartLimit[] {
   const alike = plantings.filter(({ planting }) => planting.crop.judgedBy === worst.planting.crop.judgedBy);
   const near = alike.filter((each) => each.organLowC - each.tolerance.firstMarkC < NEAR_K);
   const second = near.find((each) => each !== worst && standApart(each.tolerance, worst.tolerance));
@@ -105,14 +109,15 @@ interface Lows {
   readonly low: string;
   readonly at: Date;
   readonly outsideLowC: number;
+  readonly note: string | undefined;
 }
 
-function altText(chart: Omit<CurveChart, 'altText'>, { about, what, low, at, outsideLowC }: Lows): string {
+function altText(chart: Omit<CurveChart, 'altText'>, { about, what, low, at, outsideLowC, note = '' }: Lows): string {
   const { units, timeZone, limits, moments } = chart;
   const time = (instant: Date) => clockTime(instant, timeZone, units === 'us');
   const limitWords = limits.map(({ label, tempC }) => `${label} at ${temperature(tempC, units)}`);
   const momentWords = moments.map(({ label, at: instant }) => `${label} ${time(instant)}`);
-  return `${about}. Outside falls to ${temperature(outsideLowC, units)}, the ${what} to ${low} about ${time(at)}. ${sentence(limitWords)}${sentence(momentWords)}`.trim();
+  return `${about}. Outside falls to ${temperature(outsideLowC, units)}, the ${what} to ${low} about ${time(at)}. ${sentence(limitWords)}${sentence(momentWords)}${note}`.trim();
 }
 
 function sentence(words: readonly string[]): string {

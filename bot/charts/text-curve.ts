@@ -40,6 +40,7 @@ export function textCurve(chart: CurveChart, { columns, rows }: TextSize = USUAL
     ...grid.map((line, index) => `${(margin.get(index) ?? '').padStart(LABEL_WIDTH)} |${line.join('').trimEnd()}`),
     axis(chart, columns),
     ...legend(chart),
+    ...noteLines(chart.note ?? '', columns + LABEL_WIDTH),
   ];
 }
 
@@ -85,7 +86,9 @@ function axis(chart: CurveChart, columns: number): string {
   let free = 0;
   for (const { at, label } of hourMarks(chart)) {
     const share = (at.getTime() - chart.from.getTime()) / (chart.to.getTime() - chart.from.getTime());
-    const start = Math.round(share * columns - label.length / 2);
+    const middle = Math.round(share * columns - label.length / 2);
+    // Nights are all named, those at the ends a little aside.
+    const start = chart.marks === undefined ? middle : Math.max(0, Math.min(columns - label.length, middle));
     if (start < free || start + label.length > columns) continue;
     [...label].forEach((glyph, index) => {
       line[start + index] = glyph;
@@ -108,5 +111,16 @@ function legend({ curves, limits, moments, timeZone, units }: CurveChart): strin
 function pairs(words: readonly string[]): string[] {
   const lines: string[] = [];
   for (let index = 0; index < words.length; index += 2) lines.push(words.slice(index, index + 2).join('   '));
+  return lines;
+}
+
+/** The note broken between words, no wider than the drawing. */
+function noteLines(note: string, columns: number): string[] {
+  const lines: string[] = [];
+  for (const word of note.split(' ').filter((each) => each !== '')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= columns) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(`  ${word}`);
+  }
   return lines;
 }

@@ -43,6 +43,10 @@ export const askLineSchema = z.strictObject({
       sdK: z.number().nonnegative(),
       odds: z.strictObject({ noMark: share, leafBurn: share, winterkill: share }),
       verdict: z.enum(VERDICTS),
+      /** Of the part that is not eaten ("tops"), for crops that growers keep in two. */
+      otherPart: z.strictObject({ name: z.string(), verdict: z.enum(VERDICTS) }).optional(),
+      /** False where no source speaks of the crop, so that it is judged by its kind. */
+      isKnown: z.boolean(),
     }),
   ),
   cautions: z.array(z.enum(CAUTION_KEYS)),
@@ -60,7 +64,7 @@ export function askLine(answered: Answered): AskLine {
     ok: !hasProblem,
     ...(hasProblem && { problem: understood.problem }),
     understood: understoodFields(understood),
-    answers: judged.map(({ crop, covers: keys, night, verdict }) => ({
+    answers: judged.map(({ crop, covers: keys, night, verdict, otherPart }) => ({
       crop: crop.id,
       covers: publicCovers(keys),
       leafLowC: rounded(verdict.organLowC, 10),
@@ -71,6 +75,9 @@ export function askLine(answered: Answered): AskLine {
         winterkill: rounded(verdict.odds.winterkill, 1000),
       },
       verdict: verdict.verdict,
+      ...(crop.other !== undefined &&
+        otherPart !== undefined && { otherPart: { name: crop.other.name, verdict: otherPart.verdict } }),
+      isKnown: crop.isKnown,
     })),
     cautions,
     text: drawn(withCautions(answered), Number.POSITIVE_INFINITY),

@@ -1,4 +1,5 @@
 import {
+  type BareNight,
   bareNights,
   type ClosingCheck,
   CROPS,
@@ -6,13 +7,16 @@ import {
   closingCheck,
   cropNames,
   derivation,
+  type HeardStatement,
+  knownOfKind,
+  type OrganDerivation,
+  outsideAtC,
   plainPhrase,
   SOURCES,
-  type StateDerivation,
   type Tolerance,
-  type Voice,
 } from '../../rules/index.ts';
 import { PlainProblem } from '../ground/errors.ts';
+import { fahrenheitFrom } from '../ground/units.ts';
 import { runProgram } from './run-program.ts';
 
 /** Shows where each crop's limits come from: `npm run crops`, `npm run crops -- NAME`, `npm run crops -- --check`. */
@@ -36,45 +40,86 @@ function tableLine(crop: Crop): string {
   const warm = limits(crop.unhardened);
   const cold = crop.hardens ? limits(crop.hardened) : 'does not harden';
   const where = crop.judgedBy === 'surface' ? `${crop.organ} at the soil surface` : crop.organ;
-  return `${crop.id.padEnd(26)} ${warm} | ${cold.padEnd(34)} ${where}`;
+  const little = crop.isKnown ? '' : ', little known';
+  return `${crop.id.padEnd(26)} ${warm} | ${cold.padEnd(34)} ${where}${little}`;
 }
 
-/** First mark, median and kill in °C, spread in K. */
+/** First mark, half lost and killed in °C, spread in K. */
 function limits({ firstMarkC, lt50C, killC, sdK }: Tolerance): string {
   return `${number(firstMarkC)} ${number(lt50C)} ${number(killC)} ± ${sdK.toFixed(1)} K`;
 }
 
 function traceLines(crop: Crop): readonly string[] {
-  const { unhardened, hardened, setAside } = derivation(crop.id);
   const { american, british } = crop.name;
+  const nights = bareNights();
+  const [eaten, other] = derivation(crop.id);
   return [
-    `${american}${british === undefined ? '' : ` (${british})`}: ${crop.organ}, judged by the ${crop.judgedBy}. First mark, half lost, killed; °C of the ${crop.organ}.`,
-    ...stateLines(unhardened),
-    ...(crop.hardens ? stateLines(hardened) : ['Cold does not harden it.']),
+    `${american}${british === undefined ? '' : ` (${british})`}: ${crop.organ}, judged by the ${where(crop.judgedBy)}. °C of the ${crop.organ}.`,
+    ...(crop.isKnown ? [] : [littleKnown(crop)]),
+    ...(eaten === undefined ? [] : organLines(eaten, crop, nights)),
+    ...(other === undefined || crop.other === undefined
+      ? []
+      : [
+          '',
+          `The ${crop.other.name}, judged by the ${where(crop.other.judgedBy)}:`,
+          ...organLines(other, crop, nights),
+        ]),
+  ];
+}
+
+function where(judgedBy: Crop['judgedBy']): string {
+  return judgedBy === 'surface' ? 'soil surface' : 'leaf';
+}
+
+function littleKnown(crop: Crop): string {
+  const like = knownOfKind(crop.id)?.name.american;
+  return `Little is known about ${crop.name.american}: no source speaks of it. ${like === undefined ? 'It is judged by its kind alone.' : `It is judged as ${like} and the like.`}`;
+}
+
+function organLines(organ: OrganDerivation, { name }: Crop, nights: readonly BareNight[]): readonly string[] {
+  const { subject, unhardened, hardened, heard, setAside } = organ;
+  const { hardens } = subject;
+  const byPull = heard.toSorted((a, b) => strengthOf(b) - strengthOf(a));
+  return [
+    ...(hardens
+      ? [stateLine('grown warm', unhardened, subject, nights), stateLine('hardened', hardened, subject, nights)]
+      : [stateLine('any state', hardened, subject, nights), 'Cold does not harden it.']),
+    ...(heard.length === 0
+      ? [`No statement on ${name.american} here: its kind alone.`]
+      : ['', '  organ °C  ± K   moved mark, loss by K   statement', ...byPull.map(heardLine)]),
     ...(setAside.length === 0 ? [] : ['', 'Set aside:']),
     ...setAside.map(({ row, reason }) => `  ${row.source}, ${row.effect} ${valueText(row.value)}: ${reason}`),
   ];
 }
 
-function stateLines(state: StateDerivation): readonly string[] {
-  const unheard = state.bounds.filter((bound) => !state.voices.includes(bound));
-  const remarks = state.remarks.length === 0 ? '' : `; ${state.remarks.join('; ')}`;
-  return [
-    '',
-    `${state.state}: ${limits(state.tolerance)} (half range ${state.halfRangeK.toFixed(1)} K, least ${state.leastSdK} K${remarks})`,
-    '  half lost  weight  as read + thermometer + effect + state + size of plant',
-    ...[...state.voices].sort((a, b) => a.lt50C - b.lt50C).map(voiceLine),
-    ...unheard.map((bound) => `${voiceLine(bound)} — already allowed for`),
-  ];
+function strengthOf({ movedMarkK, movedLossK }: HeardStatement): number {
+  return Math.abs(movedMarkK) + Math.abs(movedLossK);
 }
 
-function voiceLine(voice: Voice): string {
-  const head = `  ${number(voice.lt50C).padStart(9)}  ${voice.weight.toFixed(2).padStart(6)}  `;
-  if (voice.row === undefined) return `${head}starting pair of its kind`;
-  const { row } = voice;
-  const moves = [voice.thermometerK, voice.effectK, voice.stateK, voice.sizeK].map((moveK) => signed(moveK)).join(' ');
-  const note = row.note === '' ? '' : ` (${row.note})`;
-  return `${head}${row.effect} ${valueText(row.value)} ${moves} · ${row.source} ${SOURCES[row.source].standing}${note}`;
+/** Limits of the organ, and the low of a bare ordinary night that brings it there. */
+function stateLine(
+  state: string,
+  tolerance: Tolerance,
+  { judgedBy }: OrganDerivation['subject'],
+  nights: readonly BareNight[],
+): string {
+  const outside = (limitC: number) => {
+    const lowC = outsideAtC(nights, limitC, judgedBy);
+    return `${lowC.toFixed(1)} °C (${fahrenheitFrom(lowC).toFixed(0)} °F)`;
+  };
+  return `${state}: first mark, half lost, killed ${limits(tolerance)}; outside low on a bare, clear night with light wind: first mark ${outside(tolerance.firstMarkC)}, half lost ${outside(tolerance.lt50C)}`;
+}
+
+const HARDNESS: Readonly<Record<number, string>> = { 0: 'grown warm', 0.5: 'half hardened', 1: 'hardened' };
+
+function heardLine({ statement, sdK, movedMarkK, movedLossK }: HeardStatement): string {
+  const { about, limit, organC, hardeningIndex, source, row } = statement;
+  const what = about === 'mark' ? 'first mark' : 'half lost';
+  const side = { near: 'near', colder: 'colder than', warmer: 'warmer than' }[limit];
+  const read = 'seen' in row ? `${row.said} at ${row.lowC} °C outside` : `${row.effect} ${valueText(row.value)}`;
+  const note = row.note === undefined || row.note === '' ? '' : ` (${row.note})`;
+  const hardness = HARDNESS[hardeningIndex] ?? `hardened to ${hardeningIndex}`;
+  return `  ${number(organC).padStart(8)}  ${sdK.toFixed(1).padStart(3)}  ${signed(movedMarkK)}, ${signed(movedLossK)}   ${what} ${side} that, ${hardness}: ${read} · ${source} ${SOURCES[source].standing}${note}`;
 }
 
 function checkLines(): readonly string[] {
@@ -95,15 +140,15 @@ function checkLine({ cropId, chainC, entries, fromC, toC, within }: ClosingCheck
 }
 
 function valueText(value: number | { readonly colderThanC: number }): string {
-  return typeof value === 'number' ? String(value) : `colder than ${value.colderThanC}`;
+  return typeof value === 'number' ? String(value) : `alive at ${value.colderThanC}`;
 }
 
 function number(valueC: number): string {
   return valueC.toFixed(1).padStart(5);
 }
 
-function signed(moveK: number): string {
-  return `${moveK < 0 ? '-' : '+'} ${Math.abs(moveK).toFixed(1)}`;
+function signed(movedK: number): string {
+  return `${movedK < 0 ? '-' : '+'}${Math.abs(movedK).toFixed(2)}`;
 }
 
 await runProgram(main);

@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
 import { EXPOSURES } from '../../rules/index.ts';
+import { NIGHTS_AND_WEEK, type NightOrWeek } from '../commands/tonight/night-option.ts';
 import { FORECAST_SERVICES } from '../forecast/forecast.ts';
 import { PlainProblem } from '../ground/errors.ts';
 import { UNIT_SYSTEMS } from '../ground/units.ts';
@@ -19,6 +20,8 @@ export interface TonightOptions {
   /** A saved answer of a service. */
   readonly forecastFile: string | undefined;
   readonly at: Date | undefined;
+  /** The night wanted, or all of them. */
+  readonly night: NightOrWeek;
   /** Where the picture of the most urgent bed is written. */
   readonly chartFile: string | undefined;
 }
@@ -39,6 +42,7 @@ const schema = z.strictObject({
   service: z.enum(FORECAST_SERVICES, `--service must be one of ${FORECAST_SERVICES.join(', ')}`).optional(),
   units: z.enum(UNIT_SYSTEMS, `--units must be one of ${UNIT_SYSTEMS.join(', ')}`).optional(),
   forecast: z.string().min(1).optional(),
+  night: z.enum(NIGHTS_AND_WEEK, `--night must be one of ${NIGHTS_AND_WEEK.join(', ')}`).default('tonight'),
   chart: z.string().min(1, '--chart must name a file').optional(),
   at: z.iso.datetime({ offset: true, message: '--at must be an instant such as 2026-01-20T17:00:00Z' }).optional(),
 });
@@ -51,7 +55,7 @@ const schema = z.strictObject({
 export function tonightOptions(words: readonly string[]): TonightOptions {
   const parsed = schema.safeParse(split(words));
   if (!parsed.success) throw new PlainProblem(`${parsed.error.issues.map(({ message }) => message).join('; ')}.`);
-  const { lat, lon, height, exposure, bed, shed, service, units, forecast, at, chart } = parsed.data;
+  const { lat, lon, height, exposure, bed, shed, service, units, forecast, at, night, chart } = parsed.data;
   if ((lat === undefined) !== (lon === undefined)) throw new PlainProblem('Give both --lat and --lon, in degrees.');
   if (lat === undefined && forecast === undefined) {
     throw new PlainProblem('Say where: --lat 42.9 --lon -78.8, or give a saved forecast with --forecast FILE.');
@@ -72,6 +76,7 @@ export function tonightOptions(words: readonly string[]): TonightOptions {
     units,
     forecastFile: forecast,
     at: at === undefined ? undefined : new Date(at),
+    night,
     chartFile: chart,
   };
 }
@@ -91,6 +96,7 @@ function split(words: readonly string[]) {
       units: one,
       forecast: one,
       at: one,
+      night: one,
       chart: one,
     };
     return parseArgs({ args: joinNegatives(words), options, strict: true }).values;

@@ -1,21 +1,25 @@
-import { readFile } from 'node:fs/promises';
-import { type CoverKey, nightFrom } from '../../rules/index.ts';
+import type { CoverKey } from '../../rules/index.ts';
 import { nightChart } from '../charts/night-chart.ts';
 import { writtenPicture } from '../charts/picture-file.ts';
 import { curvePicture } from '../charts/pictures.ts';
+import type { NightOrWeek } from '../commands/tonight/night-option.ts';
+import { weekWithPicture } from '../commands/tonight/own-week.ts';
 import { typedCovers } from '../commands/typed/covers.ts';
 import { processConfig } from '../config.ts';
 import { forecastDesk } from '../forecast/choose.ts';
 import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
-import { readSavedForecast } from '../forecast/recorded.ts';
+import { refuseElsewhere } from '../forecast/saved-desk.ts';
+import { savedFile } from '../forecast/saved-file.ts';
 import { systemClock } from '../ground/clock.ts';
 import { PlainProblem } from '../ground/errors.ts';
 import { machineLocale } from '../ground/locale.ts';
 import { timeZoneOf } from '../ground/time-zone.ts';
 import type { Garden } from '../outlook/garden.ts';
+import { namedNight } from '../outlook/named-night.ts';
 import { type NightOutlook, nightOutlook } from '../outlook/night-outlook.ts';
+import { weekOutlook } from '../outlook/week-outlook.ts';
 import { drawn } from '../talk/plain-text.ts';
-import type { Picture } from '../talk/reply.ts';
+import type { Picture, Reply } from '../talk/reply.ts';
 import { outlookReply } from '../text/outlook-reply.ts';
 import { type Reader, readerOf } from '../text/reader.ts';
 import { runProgram } from './run-program.ts';
@@ -38,13 +42,32 @@ async function main(words: readonly string[]): Promise<undefined> {
     beds,
     shed,
   };
-  const outlook = outlookOf(garden, forecast, now);
-  const reply = outlookReply({ outlook, official, reader, now, nightWords: 'tonight' });
+  const reply = await replyFor(options.night, garden, { forecast, official, reader, now });
   const { chartFile } = options;
-  const picture = await chartOf(outlook, reader);
-  process.stdout.write(`${drawn({ ...reply, ...(picture && { picture }) }, 80)}\n`);
-  const problem = chartFile && picture && (await writtenPicture(chartFile, picture.png));
+  process.stdout.write(`${drawn(reply, 80)}\n`);
+  const problem = chartFile && reply.picture && (await writtenPicture(chartFile, reply.picture.png));
   if (problem) throw new PlainProblem(problem);
+}
+
+interface Telling extends Pick<Weather, 'forecast' | 'official' | 'now'> {
+  readonly reader: Reader;
+}
+
+const NO_NIGHT = 'The sun does not set there then, so there is no night to warn of.';
+
+async function replyFor(asked: NightOrWeek, garden: Garden, telling: Telling): Promise<Reply> {
+  const { forecast, official, reader, now } = telling;
+  if (asked === 'week') {
+    const week = weekOutlook(garden, forecast, now);
+    if (week === undefined) throw new PlainProblem(NO_NIGHT);
+    return weekWithPicture({ week, official, reader, now });
+  }
+  const night = namedNight(asked, now, garden);
+  if (night === undefined) throw new PlainProblem(NO_NIGHT);
+  const outlook = nightOutlook(garden, forecast, night.span, now);
+  const reply = outlookReply({ outlook, official, reader, now, nightWords: night.words });
+  const picture = await chartOf(outlook, reader);
+  return { ...reply, ...(picture && { picture }) };
 }
 
 /** The curve of the most urgent bed. */
@@ -57,12 +80,6 @@ function spareCovers(text: string, reader: Reader): readonly CoverKey[] {
   const covers = typedCovers(text, reader);
   if (!covers.ok) throw new PlainProblem(covers.problem);
   return covers.value;
-}
-
-function outlookOf(garden: Garden, forecast: HourlyForecast, now: Date): NightOutlook {
-  const night = nightFrom(now, garden.latitudeDeg, garden.longitudeDeg);
-  if (night === undefined) throw new PlainProblem('The sun does not set there now, so there is no night to warn of.');
-  return nightOutlook(garden, forecast, night, now);
 }
 
 interface Weather {
@@ -78,25 +95,18 @@ async function weatherFor(options: TonightOptions): Promise<Weather> {
 
 /** The clock stands at the file's own time, unless told otherwise. */
 async function savedWeather(options: TonightOptions, file: string): Promise<Weather> {
-  const forecast = readSavedForecast(await textOf(file));
+  const forecast = await savedFile(file);
   const { latitudeDeg = forecast.place?.latitudeDeg, longitudeDeg = forecast.place?.longitudeDeg } = options;
   if (latitudeDeg === undefined || longitudeDeg === undefined) {
     throw new PlainProblem('The file does not say where it is for: add --lat and --lon.');
   }
+  refuseElsewhere(forecast.place, { latitudeDeg, longitudeDeg });
   return {
     forecast,
     official: { kind: 'not-covered' },
     now: options.at ?? forecast.fetchedAt,
     place: { latitudeDeg, longitudeDeg },
   };
-}
-
-async function textOf(file: string): Promise<string> {
-  try {
-    return await readFile(file, 'utf8');
-  } catch {
-    throw new PlainProblem(`The file ${file} cannot be read; check its name.`);
-  }
 }
 
 async function liveWeather(options: TonightOptions): Promise<Weather> {
@@ -116,7 +126,9 @@ async function liveWeather(options: TonightOptions): Promise<Weather> {
   try {
     const now = options.at ?? systemClock.now();
     const place = { latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) };
-    const night = nightFrom(now, latitudeDeg, longitudeDeg);
+    const asked = options.night === 'week' ? 'tonight' : options.night;
+    const zoned = { latitudeDeg, longitudeDeg, timeZone: timeZoneOf(latitudeDeg, longitudeDeg) };
+    const night = namedNight(asked, now, zoned)?.span;
     const [forecast, official] = await Promise.all([
       desk.forecastFor(place, now, { compare: true, ...(night && { night }) }),
       desk.warningsFor(place, now),

@@ -19,11 +19,12 @@ export class Allowance {
     const at = now.getTime();
     const refilled = bucket === undefined ? this.#most : bucket.left + Math.max(0, at - bucket.at) / this.#refillMs;
     const left = Math.min(this.#most, refilled);
-    if (left < 1) return false;
+    const isAllowed = left >= 1;
     this.#buckets.delete(memberId);
-    this.#buckets.set(memberId, { left: left - 1, at });
-    this.#forgetFull(at);
-    return true;
+    // From now on, also where a clock that ran ahead has been put right.
+    this.#buckets.set(memberId, { left: isAllowed ? left - 1 : left, at });
+    if (isAllowed) this.#forgetFull(at);
+    return isAllowed;
   }
 
   /** Buckets that have filled up again say nothing; the oldest come first. */

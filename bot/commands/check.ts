@@ -68,6 +68,6 @@ async function check(request: Request, services: Services): Promise<Reply> {
     cautionTopics: [],
     choices: [],
   };
-  const night = statedNight(low.lowC, undefined, request.now);
+  const night = statedNight(low.lowC, {}, request.now);
   return withCautions(answerQuestion(understood, cropVocabulary(), { reader, now: request.now, night }));
 }

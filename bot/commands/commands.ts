@@ -4,6 +4,7 @@ import { CHECK } from './check.ts';
 import type { ButtonHandler, Command } from './command.ts';
 import { COMPARE } from './compare/compare.ts';
 import { helpOn } from './help.ts';
+import { MORE, MORE_BUTTON } from './more.ts';
 import { ERASE_BUTTON, MYDATA } from './mydata.ts';
 import { OUTCOME } from './outcome/outcome.ts';
 import { HOW_IT_WENT_BUTTON, OUTCOME_BUTTON } from './outcome/outcome-buttons.ts';
@@ -19,6 +20,7 @@ import { CURVE_BUTTON } from './tonight/curve.ts';
 import { MY_BEDS_BUTTON, TONIGHT } from './tonight/tonight.ts';
 import { UNITS } from './units.ts';
 import { VENT } from './vent/vent.ts';
+import { JOIN_FAR_BUTTON } from './warnings/membership.ts';
 import { WARNINGS } from './warnings/warnings.ts';
 import { WINTER } from './winter/winter.ts';
 
@@ -37,6 +39,7 @@ const WITHOUT_HELP: readonly Command[] = [
   SHED,
   WARNINGS,
   UNITS,
+  MORE,
   MYDATA,
 ];
 
@@ -45,6 +48,7 @@ export const COMMANDS: readonly Command[] = [...WITHOUT_HELP, helpOn(WITHOUT_HEL
 
 export const BUTTONS: readonly ButtonHandler[] = [
   ASK_CHOICE,
+  MORE_BUTTON,
   COVERED_BUTTON,
   MY_BEDS_BUTTON,
   CURVE_BUTTON,
@@ -53,5 +57,6 @@ export const BUTTONS: readonly ButtonHandler[] = [
   HOW_IT_WENT_BUTTON,
   OUTCOME_BUTTON,
   REMOVE_SITE_BUTTON,
+  JOIN_FAR_BUTTON,
   ERASE_BUTTON,
 ];

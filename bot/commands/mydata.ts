@@ -1,10 +1,16 @@
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 import { z } from 'zod';
 import { PlainProblem } from '../ground/errors.ts';
 import type { Store } from '../store/store.ts';
-import type { Reply } from '../talk/reply.ts';
+import type { Reply, ReplyFile } from '../talk/reply.ts';
 import type { ButtonHandler, Command } from './command.ts';
 import { storeOf } from './kept-for.ts';
 import { checkedOptions, maybe, yesNo } from './options.ts';
+
+/** Chats take ten times that. */
+const UNPACKED_BYTES = 1_000_000;
+const packed = promisify(gzip);
 
 const ERASE_ID = 'erase-all-of-mine';
 const NOTHING_KEPT = 'I keep nothing about you.';
@@ -24,7 +30,7 @@ export const MYDATA: Command = {
         return {
           headline: 'This is all that I keep about you.',
           sections: [{ lines: ['It tells where you grow: keep it to yourself.'] }],
-          files: [{ name: 'eiderdown-mydata.json', bytes: Buffer.from(`${JSON.stringify(kept, undefined, 2)}\n`) }],
+          files: [await exportFile(`${JSON.stringify(kept, undefined, 2)}\n`)],
           private: true,
         };
       },
@@ -55,6 +61,13 @@ export const ERASE_BUTTON: ButtonHandler = {
   private: true,
   press: async ({ memberId }, services) => erased(storeOf(services), memberId),
 };
+
+/** Packed where it is more than chats take. */
+async function exportFile(text: string): Promise<ReplyFile> {
+  const bytes = Buffer.from(text);
+  if (bytes.length <= UNPACKED_BYTES) return { name: 'eiderdown-mydata.json', bytes };
+  return { name: 'eiderdown-mydata.json.gz', bytes: await packed(bytes) };
+}
 
 async function erased(store: Store, memberId: string): Promise<Reply> {
   const wasKept = await store.eraseMember(memberId);

@@ -67,6 +67,7 @@ const REMEDY: Readonly<Record<ServiceFailure, (service: ForecastService) => stri
   refused: () => 'It turns us away: make FORECAST_CONTACT an address that is really yours, and try again in an hour.',
   'rate-limited': () => 'It was asked too often from this address: wait an hour; others may share your address.',
   'not-covered': (service) => `It knows no place in its own area: check ${BASE_SETTING[service]}, or leave it empty.`,
+  busy: () => 'It has too many questions waiting; that is ours alone.',
   unavailable: (service) => `It does not answer: check the network and ${BASE_SETTING[service]}; the others stand in.`,
   'bad-answer': (service) =>
     `Its answer cannot be read: check ${BASE_SETTING[service]}, then look for a newer version of this program.`,

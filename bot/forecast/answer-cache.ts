@@ -20,7 +20,13 @@ export interface AnswerCacheOptions {
   readonly keepStaleMs: number;
   /** False where the service dates answers into the future: revalidation then names our own fetch time instead. */
   readonly trustLastModified: boolean;
+  /** By the clock that undici dates answers with. [ms] */
+  readonly nowMs?: () => number;
 }
+
+/** However long a service says: forecasts are renewed several times a day. [ms] (judgement) */
+const LONGEST_FRESH_MS = 6 * 3_600_000;
+const LONGEST_KEPT_MS = 48 * 3_600_000;
 
 /**
  * Answers in memory, those used longest ago dropped first. undici's own memory store does not shrink when every address is a
@@ -43,10 +49,22 @@ export class AnswerCache implements AnswerStore {
     const name = nameOf(key);
     const entry = this.#entries.get(name);
     if (entry === undefined || !variantFits(entry.value, key)) return undefined;
+    // The clock ran ahead and was put right: nobody knows how old this is.
+    if (entry.value.cachedAt > (this.#options.nowMs ?? Date.now)()) {
+      this.#drop(name);
+      return undefined;
+    }
     this.#entries.delete(name);
     this.#entries.set(name, entry);
     const { cacheControlDirectives = {}, ...value } = entry.value;
     return { ...value, cacheControlDirectives, body: entry.body };
+  }
+
+  /** Is there an answer for which nobody need be asked? */
+  isFresh(key: Key): boolean {
+    const entry = this.#entries.get(nameOf(key));
+    const nowMs = (this.#options.nowMs ?? Date.now)();
+    return entry !== undefined && entry.value.cachedAt <= nowMs && nowMs < entry.value.staleAt;
   }
 
   createWriteStream(key: Key, value: Value): Writable {
@@ -57,7 +75,7 @@ export class AnswerCache implements AnswerStore {
         done();
       },
       final: (done) => {
-        this.#keep(nameOf(key), { value: this.#adjusted(value), body: Buffer.concat(chunks) });
+        this.#keep(nameOf(key), { value: capped(this.#adjusted(value)), body: Buffer.concat(chunks) });
         done();
       },
     });
@@ -91,6 +109,11 @@ export class AnswerCache implements AnswerStore {
     const deleteAt = Math.max(value.deleteAt, value.staleAt + this.#options.keepStaleMs);
     return this.#options.trustLastModified ? { ...value, deleteAt } : { ...value, deleteAt, headers: others };
   }
+}
+
+function capped(value: Value): Value {
+  const staleAt = Math.min(value.staleAt, value.cachedAt + LONGEST_FRESH_MS);
+  return { ...value, staleAt, deleteAt: Math.min(value.deleteAt, value.cachedAt + LONGEST_KEPT_MS) };
 }
 
 function nameOf(key: Key): string {

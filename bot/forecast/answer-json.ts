@@ -27,37 +27,33 @@ export function answerJson(service: ForecastService, answer: Answer): unknown {
     );
   }
   if (answer.status < 200 || answer.status > 299) {
-    throw new ForecastServiceError(
-      service,
-      'bad-answer',
-      `${title} answered with status ${answer.status}${reason(answer, isJson)}.`,
-    );
+    throw unreadable(service, answer, `${title} answered with status ${answer.status}${reason(answer, isJson)}.`);
   }
-  if (!isJson) throw new ForecastServiceError(service, 'bad-answer', `${title} did not answer with JSON.`);
-  return parsed(service, answer.body);
+  if (!isJson) throw unreadable(service, answer, `${title} did not answer with JSON.`);
+  return parsed(service, answer);
 }
 
 /** Reads a body, turning what the readers complain of into a failure of the service. */
-export function read<Body>(service: ForecastService, reader: () => Body): Body {
+export function read<Body>(service: ForecastService, answer: Answer, reader: () => Body): Body {
   try {
     return reader();
   } catch (cause) {
     if (!(cause instanceof ForecastBodyError)) throw cause;
-    throw new ForecastServiceError(service, 'bad-answer', cause.message, { cause });
+    throw unreadable(service, answer, cause.message, cause);
   }
 }
 
-function parsed(service: ForecastService, body: string): unknown {
+function parsed(service: ForecastService, answer: Answer): unknown {
   try {
-    return JSON.parse(body) as unknown;
+    return JSON.parse(answer.body) as unknown;
   } catch (cause) {
-    throw new ForecastServiceError(
-      service,
-      'bad-answer',
-      `${SERVICE_TITLES[service]} sent JSON that breaks off or is damaged.`,
-      { cause },
-    );
+    throw unreadable(service, answer, `${SERVICE_TITLES[service]} sent JSON that breaks off or is damaged.`, cause);
   }
+}
+
+function unreadable(service: ForecastService, answer: Answer, message: string, cause?: unknown): ForecastServiceError {
+  answer.unreadable();
+  return new ForecastServiceError(service, 'bad-answer', message, cause === undefined ? {} : { cause });
 }
 
 function reason(answer: Answer, isJson: boolean): string {

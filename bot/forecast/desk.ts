@@ -10,6 +10,7 @@ import type {
   ForecastService,
   ForecastSource,
   ForecastWish,
+  Haste,
   HourlyForecast,
   OfficialWarnings,
   WarningSource,
@@ -26,6 +27,7 @@ import { withPast } from './past.ts';
 const WANTED_PAST_H = 24;
 /** The service that tells of days gone by. */
 const TELLS_THE_PAST: ForecastService = 'openmeteo';
+const SERVES_FASTEST: readonly ForecastService[] = ['metno', 'openmeteo', 'nws'];
 
 export interface DeskParts {
   readonly sources: Readonly<Record<ForecastService, ForecastSource>>;
@@ -39,6 +41,7 @@ interface Question {
   readonly place: ForecastPlace;
   readonly now: Date;
   readonly night: ForecastNight | undefined;
+  readonly haste: Haste;
 }
 
 /** Chooses among services: the order by place, the next one when one fails, the colder one when two disagree. */
@@ -55,27 +58,43 @@ export class Desk implements ForecastDesk {
 
   /** A second service is asked when wished, when the first is old, or when a night is wished and the first tells too little past. */
   async forecastFor(place: ForecastPlace, now: Date, wish: ForecastWish = {}): Promise<HourlyForecast> {
-    const question = { place, now, night: wish.night };
+    const haste = wish.nightly === true ? 'nightly' : 'asked';
+    const question = { place, now, night: wish.night, haste } as const;
     const order = this.#orderFor(place);
     const failures: ForecastServiceError[] = [];
-    const first = await this.#firstGood(order, question, failures);
+    const first =
+      (await this.#firstGood(order, question, failures)) ?? (await this.#patient(order, question, failures));
     if (first === undefined) return this.#stored(question, failures);
     const main = { ...first, notes: [...first.notes, ...fellBack(failures, first.service)] };
+    return this.#compared(main, question, wish);
+  }
+
+  /** The forecast, or a second one where that is wished or the first is not enough. */
+  async #compared(main: HourlyForecast, question: Question, wish: ForecastWish): Promise<HourlyForecast> {
+    const { place, now } = question;
     const late = wish.night !== undefined && wish.pastKnown !== true && startsLate(main, now);
     const old = isOld(main, now);
     if (!late && !old && wish.compare !== true) return main;
+    const order = this.#orderFor(place);
     const rest = order.slice(order.indexOf(main.service) + 1);
-    const second = await this.#firstGood(late ? pastFirst(rest) : rest, question, []);
+    const haste = question.haste === 'nightly' ? 'nightly' : 'second';
+    const second = await this.#firstGood(late ? pastFirst(rest) : rest, { ...question, haste }, []);
     if (second === undefined) return main;
     const [one, other] = old ? [second, main] : [main, second];
     const chosen = wish.night === undefined ? one : colderOf(one, other, wish.night);
     return late ? withPast(chosen, chosen.service === main.service ? second : main) : chosen;
   }
 
-  async warningsFor(place: ForecastPlace, now: Date): Promise<OfficialWarnings> {
+  async warningsFor(
+    place: ForecastPlace,
+    now: Date,
+    wish: Pick<ForecastWish, 'nightly'> = {},
+  ): Promise<OfficialWarnings> {
     if (!mayBeNwsArea(place)) return { kind: 'not-covered' };
     try {
-      return { kind: 'known', warnings: await this.#parts.warnings.warningsFor(place, now), credits: [CREDITS.nws] };
+      const haste = wish.nightly === true ? 'nightly' : 'asked';
+      const warnings = await this.#parts.warnings.warningsFor(place, now, haste);
+      return { kind: 'known', warnings, credits: [CREDITS.nws] };
     } catch (cause) {
       if (!(cause instanceof ForecastServiceError)) throw cause;
       return cause.code === 'not-covered' ? { kind: 'not-covered' } : { kind: 'unknown', because: cause.code };
@@ -111,12 +130,23 @@ export class Desk implements ForecastDesk {
     return undefined;
   }
 
-  #ask(service: ForecastService, { place, now }: Question): Promise<HourlyForecast> {
+  /** Where services were only too busy, those that serve fastest are waited for: a slow answer beats none. */
+  async #patient(
+    order: readonly ForecastService[],
+    question: Question,
+    failures: ForecastServiceError[],
+  ): Promise<HourlyForecast | undefined> {
+    const busy = new Set(failures.filter(({ code }) => code === 'busy').map(({ service }) => service));
+    const fastest = SERVES_FASTEST.filter((service) => busy.has(service) && order.includes(service));
+    return this.#firstGood(fastest, { ...question, haste: 'last' }, failures);
+  }
+
+  #ask(service: ForecastService, { place, now, haste }: Question): Promise<HourlyForecast> {
     const key = `${service} ${placeKey(place)}`;
     const underWay = this.#asking.get(key);
     if (underWay !== undefined) return underWay;
     const asking = this.#parts.sources[service]
-      .forecastFor(place, now)
+      .forecastFor(place, now, haste)
       .then((forecast) => this.#memory.kept(place, forecast))
       .finally(() => this.#asking.delete(key));
     this.#asking.set(key, asking);

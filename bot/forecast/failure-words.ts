@@ -5,6 +5,7 @@ export const FAILURE_WORDS: Readonly<Record<ServiceFailure, string>> = {
   refused: 'turned us away',
   'rate-limited': 'has been asked too often',
   'not-covered': 'does not cover this place',
+  busy: 'has too many questions waiting',
   unavailable: 'did not answer',
   'bad-answer': 'sent something that cannot be read',
   stale: 'had only an old forecast',

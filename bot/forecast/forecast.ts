@@ -138,19 +138,32 @@ export type OfficialWarnings =
   | { readonly kind: 'not-covered' }
   | { readonly kind: 'unknown'; readonly because: ServiceFailure };
 
+/** What still holds when the night begins: a warning that has run out leads no later night. */
+export function inForce(official: OfficialWarnings, { sunset }: ForecastNight): OfficialWarnings {
+  if (official.kind !== 'known') return official;
+  return { ...official, warnings: official.warnings.filter(({ until }) => until > sunset) };
+}
+
 /** A night of a place. The night's low is sought from one hour before sunset to one hour after sunrise. */
 export type ForecastNight = Pick<NightSpan, 'sunset' | 'sunrise'>;
+
+/**
+ * How long a request may wait for its turn at a service. `nightly`: a club waits, nobody at a screen. `asked`: somebody does,
+ * and another service may be quicker. `second`: the same, and there is an answer already. `last`: as long as it takes, for
+ * there is no other.
+ */
+export type Haste = 'nightly' | 'asked' | 'second' | 'last';
 
 /** One service. */
 export interface ForecastSource {
   readonly service: ForecastService;
   /** @throws ForecastServiceError when this service cannot answer. */
-  forecastFor(place: ForecastPlace, now: Date): Promise<HourlyForecast>;
+  forecastFor(place: ForecastPlace, now: Date, haste?: Haste): Promise<HourlyForecast>;
 }
 
 export interface WarningSource {
   /** @throws ForecastServiceError when the service cannot answer. */
-  warningsFor(place: ForecastPlace, now: Date): Promise<readonly OfficialWarning[]>;
+  warningsFor(place: ForecastPlace, now: Date, haste?: Haste): Promise<readonly OfficialWarning[]>;
 }
 
 export interface ForecastWish {
@@ -160,6 +173,8 @@ export interface ForecastWish {
   readonly compare?: boolean;
   /** The asker has the hours gone by itself: no second service is asked for them. */
   readonly pastKnown?: boolean;
+  /** Asked for a club's night: goes before what members ask. */
+  readonly nightly?: boolean;
 }
 
 /** All services together, which is what commands and jobs use. */
@@ -167,7 +182,7 @@ export interface ForecastDesk {
   /** @throws NoForecastError when no service could answer. */
   forecastFor(place: ForecastPlace, now: Date, wish?: ForecastWish): Promise<HourlyForecast>;
   /** Never throws for a failing service: it says that the warnings are unknown. */
-  warningsFor(place: ForecastPlace, now: Date): Promise<OfficialWarnings>;
+  warningsFor(place: ForecastPlace, now: Date, wish?: Pick<ForecastWish, 'nightly'>): Promise<OfficialWarnings>;
   close(): Promise<void>;
 }
 
@@ -178,6 +193,8 @@ export const SERVICE_FAILURES = [
   'rate-limited',
   /** The place lies outside the service's area. */
   'not-covered',
+  /** Too many wait for their turn there. */
+  'busy',
   /** No answer, or one that says the service is broken. */
   'unavailable',
   /** An answer that cannot be read. */

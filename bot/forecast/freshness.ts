@@ -5,15 +5,22 @@ import { ForecastServiceError } from './forecast-error.ts';
 
 const WARN_ABOVE_H = 12;
 const REFUSE_ABOVE_H = 18;
+/** Clocks of two machines differ by so much at most. */
+const CLOCK_MARGIN_MS = 60_000;
 
 /** Hours since the service last changed the forecast; never negative, since some services date ahead. */
 function ageH(forecast: HourlyForecast, now: Date): number {
   return Math.max(0, (now.getTime() - forecast.updatedAt.getTime()) / MS_PER_H);
 }
 
+/** Fetched later than now: the clock ran ahead and was put right, so that nobody knows how old it is. */
+export function isFromTheFuture({ fetchedAt }: HourlyForecast, now: Date): boolean {
+  return fetchedAt.getTime() > now.getTime() + CLOCK_MARGIN_MS;
+}
+
 /** Too old to plan a night by. */
 export function isStale(forecast: HourlyForecast, now: Date): boolean {
-  return ageH(forecast, now) > REFUSE_ABOVE_H;
+  return isFromTheFuture(forecast, now) || ageH(forecast, now) > REFUSE_ABOVE_H;
 }
 
 /** Old enough that its reader must be told. */

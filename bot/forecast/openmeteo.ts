@@ -1,6 +1,6 @@
 import { answerJson, read } from './answer-json.ts';
 import { askedPlace } from './asked-place.ts';
-import type { ForecastPlace, ForecastSource, HourlyForecast } from './forecast.ts';
+import type { ForecastPlace, ForecastSource, Haste, HourlyForecast } from './forecast.ts';
 import { accepted } from './freshness.ts';
 import { readOpenMeteo } from './openmeteo-body.ts';
 import type { Transport } from './transport.ts';
@@ -37,7 +37,7 @@ export class OpenMeteoSource implements ForecastSource {
     this.#transport = transport;
   }
 
-  async forecastFor(place: ForecastPlace, now: Date): Promise<HourlyForecast> {
+  async forecastFor(place: ForecastPlace, now: Date, haste: Haste = 'asked'): Promise<HourlyForecast> {
     const asked = askedPlace(place);
     const query = new URLSearchParams({
       latitude: String(asked.latitudeDeg),
@@ -45,11 +45,14 @@ export class OpenMeteoSource implements ForecastSource {
       ...(asked.elevationM === undefined ? {} : { elevation: String(asked.elevationM) }),
       ...QUERY,
     });
-    const answer = await this.#transport.get('openmeteo', `/v1/forecast?${query}`, { accept: 'application/json' });
+    const answer = await this.#transport.get('openmeteo', `/v1/forecast?${query}`, {
+      haste,
+      headers: { accept: 'application/json' },
+    });
     const body = answerJson('openmeteo', answer);
     const context = { fetchedAt: new Date(now.getTime() - answer.ageS * 1000), place: asked };
     return accepted(
-      read('openmeteo', () => readOpenMeteo(body, context)),
+      read('openmeteo', answer, () => readOpenMeteo(body, context)),
       now,
     );
   }

@@ -3,10 +3,11 @@ import { gunzip } from 'node:zlib';
 import { Agent, type Dispatcher, interceptors } from 'undici';
 import { AnswerCache, type AnswerCacheOptions } from './answer-cache.ts';
 import { SERVICE_TITLES } from './credits.ts';
-import type { ForecastService, ServiceFailure } from './forecast.ts';
+import type { ForecastService, Haste, ServiceFailure } from './forecast.ts';
 import { ForecastServiceError } from './forecast-error.ts';
 import { Pauses } from './pauses.ts';
 import { politeness } from './politeness.ts';
+import { Turns } from './turns.ts';
 
 const MB = 1_000_000;
 const HOUR_MS = 3_600_000;
@@ -20,6 +21,8 @@ export interface Answer {
   /** How long ago the service gave it, where it was kept since. [s] */
   readonly ageS: number;
   readonly modifiedAt?: Date;
+  /** To be called by a reader that cannot make sense of it: it is asked for anew next time, and the operator hears of it. */
+  readonly unreadable: () => void;
 }
 
 /** What the operator should know; it names no place. */
@@ -45,21 +48,50 @@ export interface TransportOptions {
   readonly clockMs?: () => number;
 }
 
+export interface AskedHow {
+  readonly headers?: Readonly<Record<string, string>>;
+  readonly haste?: Haste;
+  /** Goes after everything else: it can be looked up elsewhere. */
+  readonly aside?: boolean;
+}
+
 /** How each service wants its answers kept, and how closely it may be asked. */
 const POLICIES: Readonly<
-  Record<ForecastService, { cache: AnswerCacheOptions; freshWithoutWordS?: number; spacingMs: number }>
+  Record<
+    ForecastService,
+    { cache: AnswerCacheOptions; freshWithoutWordS?: number; spacingMs: number; patienceMs: number }
+  >
 > = {
   /** Sends max-age; its Last-Modified has been seen in the future. At most one request a second. */
-  nws: { cache: { maxBytes: 32 * MB, keepStaleMs: 24 * HOUR_MS, trustLastModified: false }, spacingMs: 1000 },
+  nws: {
+    cache: { maxBytes: 32 * MB, keepStaleMs: 24 * HOUR_MS, trustLastModified: false },
+    spacingMs: 1000,
+    patienceMs: 2000,
+  },
   /** No request before Expires, then If-Modified-Since with its own Last-Modified. At most twenty a second. */
-  metno: { cache: { maxBytes: 16 * MB, keepStaleMs: 24 * HOUR_MS, trustLastModified: true }, spacingMs: 50 },
+  metno: {
+    cache: { maxBytes: 16 * MB, keepStaleMs: 24 * HOUR_MS, trustLastModified: true },
+    spacingMs: 50,
+    patienceMs: 5000,
+  },
   /** Says nothing; its models run hourly at most. At most 600 a minute. */
   openmeteo: {
     cache: { maxBytes: 16 * MB, keepStaleMs: 0, trustLastModified: true },
     freshWithoutWordS: 1800,
     spacingMs: 150,
+    patienceMs: 7000,
   },
 };
+
+/**
+ * Who asks from a screen waits so long for a turn that the services after it still have time (`patienceMs`). A club's night
+ * waits within the lease of its row; who has no other service to go to waits as long as a chat service keeps a question open.
+ */
+const NIGHTLY_PATIENCE_MS = 25_000;
+const LAST_PATIENCE_MS = 120_000;
+const SECOND_PATIENCE_MS = 1500;
+/** Official warnings go last and have no other service. */
+const ASIDE_PATIENCE_MS = 6000;
 
 /** Failures of the way there that a second try may mend. */
 const WORTH_A_RETRY = new Set([
@@ -102,12 +134,8 @@ export class Transport {
    * @param pathAndQuery - Below the service's base, beginning with a slash.
    * @throws ForecastServiceError when the service rests, turns us away, fails twice or cannot be understood.
    */
-  async get(
-    service: ForecastService,
-    pathAndQuery: string,
-    headers: Readonly<Record<string, string>> = {},
-  ): Promise<Answer> {
-    const answer = await this.#lines[service].ask(pathAndQuery, headers);
+  async get(service: ForecastService, pathAndQuery: string, how: AskedHow = {}): Promise<Answer> {
+    const answer = await this.#lines[service].ask(pathAndQuery, how);
     if (answer.status === 203) this.#options.tell?.({ service, code: 'deprecated', status: 203 });
     return answer;
   }
@@ -123,6 +151,9 @@ class Line {
   readonly #options: TransportOptions;
   readonly #dispatcher: Dispatcher;
   readonly #pauses: Pauses;
+  readonly #cache: AnswerCache;
+  readonly #turns: Turns;
+  readonly #patienceMs: number;
   readonly #base: URL;
   readonly #userAgent: string;
 
@@ -135,10 +166,14 @@ class Line {
     this.#base = new URL(options.bases[service]);
     this.#userAgent = `Eiderdown/0.1 (${options.contact.replace(/[^ -~]/g, '')})`;
     this.#pauses = new Pauses(service, clockMs);
+    this.#cache = new AnswerCache(policy.cache);
+    const spacingMs = options.spacingMs?.[service] ?? policy.spacingMs;
+    this.#turns = new Turns(spacingMs, clockMs);
+    this.#patienceMs = policy.patienceMs;
     this.#dispatcher = agent.compose(
       politeness({
         origin: this.#base.origin,
-        spacingMs: options.spacingMs?.[service] ?? policy.spacingMs,
+        spacingMs,
         deadlineMs: options.answerWithinMs ?? 30_000,
         clockMs,
       }),
@@ -146,14 +181,17 @@ class Line {
       interceptors.redirect({ maxRedirections: 3 }),
       interceptors.cache({
         type: 'private',
-        store: new AnswerCache(policy.cache),
+        store: this.#cache,
         ...(freshWithoutWordS === undefined ? {} : { cacheByDefault: freshWithoutWordS }),
       }),
     );
   }
 
-  async ask(pathAndQuery: string, headers: Readonly<Record<string, string>>): Promise<Answer> {
+  async ask(pathAndQuery: string, { headers = {}, haste = 'asked', aside = false }: AskedHow): Promise<Answer> {
     const path = this.#base.pathname.replace(/\/$/, '') + pathAndQuery;
+    this.#pauses.refuseWhileResting(path);
+    if (!this.#cache.isFresh(this.#keyOf(path))) await this.#turn(haste, aside);
+    // While it waited, the service may have turned others away.
     this.#pauses.refuseWhileResting(path);
     const response = await this.#dispatched(path, headers);
     const { status } = response;
@@ -163,13 +201,13 @@ class Line {
     }
     if (status >= 499) throw this.#failure('unavailable', status, this.#pauses.failed(path));
     this.#pauses.answered();
-    return response;
+    return { ...response, unreadable: () => this.#unreadable(path, status) };
   }
 
   async #dispatched(
     path: string,
     headers: Readonly<Record<string, string>>,
-  ): Promise<Answer & { retryAfterS: number }> {
+  ): Promise<Omit<Answer, 'unreadable'> & { retryAfterS: number }> {
     try {
       const response = await this.#dispatcher.request({
         origin: this.#base.origin,
@@ -192,6 +230,34 @@ class Line {
       const code = UNREADABLE.has(codeOf(cause)) ? 'bad-answer' : 'unavailable';
       throw this.#failure(code, undefined, this.#pauses.failed(path), cause);
     }
+  }
+
+  /** @throws ForecastServiceError where too many wait. */
+  async #turn(haste: Haste, aside: boolean): Promise<void> {
+    const patienceMs = this.#patience(haste, aside);
+    const urgency = aside ? 'aside' : haste === 'nightly' ? 'nightly' : 'asked';
+    if (await this.#turns.turn(urgency, patienceMs)) return;
+    const title = SERVICE_TITLES[this.#service];
+    throw new ForecastServiceError(this.#service, 'busy', `${title} has too many questions waiting.`);
+  }
+
+  #patience(haste: Haste, aside: boolean): number {
+    if (aside && haste === 'asked') return ASIDE_PATIENCE_MS;
+    return {
+      nightly: NIGHTLY_PATIENCE_MS,
+      asked: this.#patienceMs,
+      second: SECOND_PATIENCE_MS,
+      last: LAST_PATIENCE_MS,
+    }[haste];
+  }
+
+  #keyOf(path: string) {
+    return { origin: this.#base.origin, method: 'GET', path, headers: {} };
+  }
+
+  #unreadable(path: string, status: number): void {
+    this.#cache.delete(this.#keyOf(path));
+    this.#options.tell?.({ service: this.#service, code: 'bad-answer', status });
   }
 
   async #text(wire: Buffer, encoding: string): Promise<string> {

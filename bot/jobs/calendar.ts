@@ -74,6 +74,12 @@ export class Calendar {
     return day === undefined ? undefined : this.night(place, day);
   }
 
+  /** The day of that name. */
+  dayNamed(place: Clocked, name: string): CalendarDay | undefined {
+    const day = this.#dayNamed(place, name);
+    return day === undefined ? undefined : this.day(place, day);
+  }
+
   #dayNamed(place: Clocked, name: string): number | undefined {
     const key = `${place.longitudeDeg} ${place.timeZone} ${name}`;
     const known = this.#dayOfName.get(key);

@@ -2,15 +2,15 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { MS_PER_H, MS_PER_MIN, type NightSpan } from '../../rules/index.ts';
 import type { ForecastDesk, HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
 import { NoForecastError } from '../forecast/forecast-error.ts';
-import { isStale, notesWithAge } from '../forecast/freshness.ts';
+import { isFromTheFuture, isStale, notesWithAge } from '../forecast/freshness.ts';
 import { reaches } from '../forecast/night-low.ts';
 import { BoundedMap } from '../ground/bounded-map.ts';
+import { cellPlace } from '../store/delivery-key.ts';
 import type { CellForecast } from '../store/port/weather.ts';
 import type { Store } from '../store/store.ts';
 import type { Cell } from './cell.ts';
 import { hoursBetween, tellOfYesterday, withKeptPast } from './cell-hours.ts';
 import { type CellNews, newsFrom, newsText } from './kept-cell.ts';
-import { cellPlace } from './work.ts';
 
 /** What can be told of a cell's weather. */
 export type CellKnown =
@@ -79,7 +79,8 @@ export class CellDesk {
 
   /** What is known without asking anybody, while it is fresh. */
   async fresh(cell: Cell, { night, now }: CellWish): Promise<CellKnown | undefined> {
-    const isFresh = ({ freshUntil, forecast }: Remembered) => freshUntil > now && reaches(forecast, night.sunrise);
+    const isFresh = ({ freshUntil, forecast }: Remembered) =>
+      freshUntil > now && !isFromTheFuture(forecast, now) && reaches(forecast, night.sunrise);
     const remembered = this.#remembered.get(cell.id);
     if (remembered !== undefined && isFresh(remembered)) return { kind: 'known', ...remembered };
     const kept = await this.#store.weather.forecast(cell.id);
@@ -112,8 +113,8 @@ export class CellDesk {
     const past = await this.#store.weather.hours(cell.id, hoursFrom(now, -PAST_H), now);
     const pastKnown = tellOfYesterday(past, now);
     const [official, told] = await Promise.all([
-      this.#forecasts.warningsFor(cell.place, now),
-      this.#forecasts.forecastFor(cell.place, now, { night, pastKnown }).catch(noneIfNone),
+      this.#forecasts.warningsFor(cell.place, now, { nightly: true }),
+      this.#forecasts.forecastFor(cell.place, now, { night, pastKnown, nightly: true }).catch(noneIfNone),
     ]);
     if (told === undefined) return this.#lastKept(cell, { night, now }, official);
     const news = { forecast: pastKnown ? withKeptPast(told, past) : told, official };

@@ -1,6 +1,6 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { MS_PER_H } from '../../rules/index.ts';
-import type { HourlyForecast, OfficialWarnings } from '../forecast/forecast.ts';
+import { type HourlyForecast, inForce, type OfficialWarnings } from '../forecast/forecast.ts';
 import { NightForecastError } from '../forecast/forecast-error.ts';
 import { nightLowC } from '../forecast/night-low.ts';
 import { learnedGarden } from '../learning/learned-site.ts';
@@ -9,12 +9,15 @@ import type { GardenBed, Garden as LaidOut } from '../outlook/garden.ts';
 import { type NightOutlook, nightOutlook, type OutlooksShared } from '../outlook/night-outlook.ts';
 import { SharedNights } from '../outlook/shared-nights.ts';
 import type { Bed } from '../store/port/beds.ts';
-import type { Garden } from '../store/port/channels.ts';
+import type { Garden, JoinedGarden } from '../store/port/channels.ts';
+import type { DeliveryKey } from '../store/port/deliveries.ts';
 import type { Store } from '../store/store.ts';
 import type { LastKnown } from '../text/no-forecast-words.ts';
+import { parties, type Timed } from './apart.ts';
 import { Calendar, type CalendarNight } from './calendar.ts';
 import { type Cell, cellOf } from './cell.ts';
 import type { CellDesk } from './cell-desk.ts';
+import { suffixOf } from './work.ts';
 
 /** A member's garden and its night, worked out. */
 export interface GardenNight {
@@ -42,8 +45,6 @@ export interface ClubNight {
   readonly unknown: readonly UnknownNight[];
   /** Gardens that could not be worked out through a fault of ours. */
   readonly failedCount: number;
-  /** The first shutting time of all. */
-  readonly shutBy: Date | undefined;
 }
 
 /** Does the work, or tells the operator why not and returns undefined: one garden's fault stays with it. */
@@ -89,7 +90,7 @@ export class NightDesk {
       // Whoever asks the bot something meanwhile is answered between two gardens.
       await nextTurn();
     }
-    return { name, known, unknown, failedCount, shutBy: this.#firstShutBy(gardens, name) };
+    return { name, known, unknown, failedCount };
   }
 
   /**
@@ -114,9 +115,23 @@ export class NightDesk {
     return this.calendar.named({ ...cellOf(site).place, timeZone: site.timeZone }, name);
   }
 
-  #firstShutBy(gardens: readonly Garden[], name: string): Date | undefined {
-    const times = gardens.flatMap((garden) => this.nightOf(garden, name)?.shutBy.getTime() ?? []);
-    return times.length === 0 ? undefined : new Date(Math.min(...times));
+  /** Of a channel's gardens those whom a row of the ledger looks after. */
+  lookedAfter(gardens: readonly JoinedGarden[], { night, kind }: DeliveryKey, leadH: number): readonly JoinedGarden[] {
+    const timed = gardens.flatMap((garden) => {
+      const shutBy = this.nightOf(garden, night)?.shutBy;
+      return shutBy === undefined ? [] : { garden, at: shutBy, since: garden.since };
+    });
+    return partyOf(timed, kind, leadH);
+  }
+
+  /** The same by sunrise. */
+  wokenWith(gardens: readonly JoinedGarden[], { night, kind }: DeliveryKey): readonly JoinedGarden[] {
+    const timed = gardens.flatMap((garden) => {
+      const place = { ...cellOf(garden.site).place, timeZone: garden.site.timeZone };
+      const sunrise = this.calendar.dayNamed(place, night)?.sunrise;
+      return sunrise === undefined ? [] : { garden, at: sunrise, since: garden.since };
+    });
+    return partyOf(timed, kind, 0);
   }
 
   async gardenNight(garden: Garden, name: string, now: Date): Promise<GardenNight | UnknownNight | 'no-night'> {
@@ -124,7 +139,7 @@ export class NightDesk {
     const night = this.nightOf(garden, name);
     if (night === undefined) return 'no-night';
     const told = await this.#cells.known(cell, { night, name, now });
-    const { official } = told;
+    const official = inForce(told.official, night);
     // On the cell's middle, so that neighbours share what is worked out.
     const laidOut = { ...(await learnedGarden(this.#store, garden, now)), ...cell.place };
     const outlook = told.kind === 'unknown' ? undefined : this.#outlook(laidOut, told.forecast, night, now);
@@ -155,4 +170,15 @@ export class NightDesk {
     if (hours.length === 0) return { kind: 'nothing' };
     return { kind: 'coldest-lately', lowC: Math.min(...hours.map(({ airC }) => airC)) };
   }
+}
+
+function partyOf(
+  timed: readonly (Timed & { readonly garden: JoinedGarden })[],
+  kind: string,
+  leadH: number,
+): readonly JoinedGarden[] {
+  const party = parties(timed, leadH).find(({ suffix }) => suffix === suffixOf(kind));
+  const members = new Set(party?.all.map(({ garden }) => garden));
+  // In order of joining, as they came.
+  return timed.flatMap(({ garden }) => (members.has(garden) ? garden : []));
 }

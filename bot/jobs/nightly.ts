@@ -84,6 +84,8 @@ export class Nightly {
         return this.#channels.warning(claim, now);
       case 'check':
         return this.#channels.check(claim, now);
+      case 'late':
+        return this.#channels.late(claim, now);
       case 'own-part':
         return ownPart(work, claim, now, { store, nights: this.#nights });
       case 'pause-notice':

@@ -27,7 +27,7 @@ export async function openingPost(claim: Claim, now: Date, services: JobServices
   const channel = await store.channels.find(claim.placeId);
   if (channel === undefined || channel.paused !== undefined) return { kind: 'drop', problem: 'paused-or-stopped' };
   if (opening === undefined || !channel.morningPost) return NOTHING;
-  const gardens = await store.channels.gardens(channel.id);
+  const gardens = world.nights.wokenWith(await store.channels.gardens(channel.id), claim);
   const planted = gardens.filter(hasCrops);
   const days = await gardenDays(planted, claim, now, { ...world, store });
   const to = { kind: 'channel', channelId: channel.id } as const;

@@ -5,7 +5,7 @@ import { clubWarning } from '../text/club-warning.ts';
 import type { NightDesk } from './club-night.ts';
 import { type Made, NOTHING } from './made.ts';
 import { clubTelling, isKnown, ownReply } from './telling.ts';
-import type { Work } from './work.ts';
+import { type Work, workOf } from './work.ts';
 
 type OwnPart = Extract<Work, { kind: 'own-part' }>;
 
@@ -21,10 +21,20 @@ export async function ownPart(
   const night = await world.nights.gardenNight(garden, claim.night, now);
   if (night === 'no-night') return NOTHING;
   const to = { kind: 'member', memberId } as const;
-  if (isKnown(night)) return { kind: 'post', to, reply: ownReply(night, now) };
-  const club = { name: claim.night, known: [], unknown: [night], failedCount: 0, shutBy: night.night.shutBy };
+  if (isKnown(night)) {
+    const reply = ownReply(night, now);
+    const headline = isWorse(claim) ? `Worse than I said. ${reply.headline}` : reply.headline;
+    return { kind: 'post', to, reply: { ...reply, headline } };
+  }
+  const club = { name: claim.night, known: [], unknown: [night], failedCount: 0 };
   const reply = clubWarning(clubTelling(club, { now, markedBeds: 0, ahead: undefined }));
   return { kind: 'post', to, reply };
+}
+
+/** The copy of a second post. */
+function isWorse({ kind, night }: Claim): boolean {
+  const [ofChannel = ''] = kind.split(':');
+  return workOf({ placeId: '', night, kind: ofChannel })?.kind === 'check';
 }
 
 async function keptGarden(store: Store, memberId: string, siteId: string): Promise<Garden | undefined> {

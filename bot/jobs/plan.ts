@@ -1,10 +1,13 @@
 import { MS_PER_H } from '../../rules/index.ts';
+import { postTimes } from '../outlook/post-times.ts';
+import { cellPlace } from '../store/delivery-key.ts';
 import type { Channel, ChannelPlaces, SunPlace } from '../store/port/channels.ts';
 import type { PlannedDelivery } from '../store/port/deliveries.ts';
+import { type Party, parties, type Timed } from './apart.ts';
 import { type Calendar, type CalendarDay, type CalendarNight, type Clocked, solarDay } from './calendar.ts';
 import { type Cell, cellOf } from './cell.ts';
 import { gatherAt } from './gather-time.ts';
-import { cellPlace, checkKind, gatherKind, HARDENING, OPENING, WARNING } from './work.ts';
+import { checkKind, gatherKind, HARDENING, OPENING, WARNING, workOf } from './work.ts';
 
 /** What the planner goes by. */
 export interface Planning {
@@ -18,11 +21,6 @@ export interface Planning {
 
 /** A warning may still be of use this long after shutting time (judgement). */
 const USEFUL_AFTER_SHUTTING_H = 1;
-/** A last look before shutting; with a short lead, at a third of it (judgement). */
-const CHECK_BEFORE_SHUTTING_H = 1;
-const CHECK_LEAD_SHARE = 1 / 3;
-/** Gardens that shut within this time of each other are looked at again together (judgement). */
-const TOGETHER_H = 2;
 /** An opening plan is of use while the sun climbs (judgement). */
 const OPENING_USEFUL_H = 3;
 /** Longest lead, and the sun's day may begin a day off the calendar's. */
@@ -43,8 +41,8 @@ export interface Plan {
 /**
  * What a channel needs now. Asked every minute by every process; the ledger takes each duty once.
  *
- * A night's warning comes a lead before the first of its members' shutting times, and one post serves them all; who shuts
- * hours later is looked at again before their own time.
+ * A night's warning comes a lead before the first of its members' shutting times; who shuts hours later gets a post of
+ * their own time.
  */
 export function planFor({ channel, places }: ChannelPlaces, planning: Planning): Plan {
   const plots = plotsOf(places);
@@ -57,7 +55,7 @@ export function planFor({ channel, places }: ChannelPlaces, planning: Planning):
   return {
     due: all.filter((duty) => isDue(duty, planning)),
     nextAt: new Date(Math.min(latest, ...later.map(({ dueAt }) => dueAt.getTime()))),
-    nextWarning: later.filter(({ kind }) => kind === WARNING).toSorted(byDueTime)[0],
+    nextWarning: later.filter((duty) => workOf(duty)?.kind === 'warning').toSorted(byDueTime)[0],
   };
 }
 
@@ -67,7 +65,7 @@ interface Plot extends Clocked {
   readonly since: Date;
 }
 
-interface PlotNight {
+interface PlotNight extends Timed {
   readonly plot: Plot;
   readonly night: CalendarNight;
 }
@@ -96,7 +94,7 @@ function nightsByName(plots: readonly Plot[], { now, from, calendar }: Planning)
     for (const number of dayNumbers(plot, from, now)) {
       const night = calendar.night(plot, number);
       if (night === undefined || endOf(night) <= plot.since) continue;
-      listIn(byName, night.name).push({ plot, night });
+      listIn(byName, night.name).push({ plot, night, at: night.shutBy, since: plot.since });
     }
   }
   return byName;
@@ -126,48 +124,35 @@ function nightDuties(
   channel: Channel,
   night: string,
   nights: readonly PlotNight[],
+  planning: Planning,
+): readonly PlannedDelivery[] {
+  return parties(nights, channel.leadH).flatMap((party) => partyDuties(channel, night, party, planning));
+}
+
+function partyDuties(
+  channel: Channel,
+  night: string,
+  { all, suffix }: Party<PlotNight>,
   { now }: Planning,
 ): PlannedDelivery[] {
-  const inOrder = nights.toSorted((a, b) => a.night.shutBy.getTime() - b.night.shutBy.getTime());
-  const [first] = inOrder;
-  const last = inOrder.at(-1);
+  const [first] = all;
+  const last = all.at(-1);
   if (first === undefined || last === undefined) return [];
-  const dueAt = hoursAfter(first.night.shutBy, -channel.leadH);
-  const warning = { placeId: channel.id, night, kind: WARNING, dueAt, giveUpAt: endOf(last.night) };
+  const { dueAt, checkAt } = postTimes(first.at, channel.leadH);
+  const warning = { placeId: channel.id, night, kind: `${WARNING}${suffix}`, dueAt, giveUpAt: endOf(last.night) };
   // What is over was missed only by those who had joined before it was due.
-  if (warning.giveUpAt <= now && inOrder.every(({ plot }) => began(channel, plot) > dueAt)) return [];
-  return [
-    warning,
-    ...gathers(warning, inOrder),
-    ...together(inOrder).flatMap((group, index) => checkDuties(channel, night, group, index + 1)),
-  ];
+  if (warning.giveUpAt <= now && all.every(({ plot }) => began(channel, plot) > dueAt)) return [];
+  const looks = checkAt === undefined ? [] : checkDuties(warning, checkAt, { all, suffix });
+  return [warning, ...gathers(warning, all), ...looks];
 }
 
 function began(channel: Channel, { since }: Plot): Date {
   return since > channel.since ? since : channel.since;
 }
 
-/** In order of shutting; each group lies within {@link TOGETHER_H}. */
-function together(inOrder: readonly PlotNight[]): PlotNight[][] {
-  const groups: PlotNight[][] = [];
-  for (const each of inOrder) {
-    const group = groups.at(-1);
-    const first = group?.[0];
-    const near = first !== undefined && each.night.shutBy <= hoursAfter(first.night.shutBy, TOGETHER_H);
-    if (near) group?.push(each);
-    else groups.push([each]);
-  }
-  return groups;
-}
-
-function checkDuties(channel: Channel, night: string, group: readonly PlotNight[], round: number): PlannedDelivery[] {
-  const [first] = group;
-  const last = group.at(-1);
-  if (first === undefined || last === undefined || channel.leadH === 0) return [];
-  const beforeH = Math.min(CHECK_BEFORE_SHUTTING_H, channel.leadH * CHECK_LEAD_SHARE);
-  const dueAt = hoursAfter(first.night.shutBy, -beforeH);
-  const check = { placeId: channel.id, night, kind: checkKind(round), dueAt, giveUpAt: endOf(last.night) };
-  return [check, ...gathers(check, group)];
+function checkDuties(warning: PlannedDelivery, dueAt: Date, { all, suffix }: Party<PlotNight>): PlannedDelivery[] {
+  const check = { ...warning, kind: checkKind(suffix), dueAt };
+  return [check, ...gathers(check, all)];
 }
 
 /** The forecasts that a post needs, spread over the time before it. */
@@ -183,12 +168,15 @@ function gathers(post: PlannedDelivery, nights: readonly PlotNight[]): PlannedDe
 
 function dayDuties(channel: Channel, night: string, days: readonly PlotDay[], planning: Planning): PlannedDelivery[] {
   const hardening = hardeningDuty(channel, night, days);
-  const sunrises = days.flatMap(({ day: { sunrise } }) => sunrise?.getTime() ?? []);
-  if (!planning.opening || !channel.morningPost || sunrises.length === 0) return [hardening];
-  const dueAt = new Date(Math.min(...sunrises));
-  if (dueAt < channel.since) return [hardening];
-  const giveUpAt = hoursAfter(new Date(Math.max(...sunrises)), OPENING_USEFUL_H);
-  return [hardening, { placeId: channel.id, night, kind: OPENING, dueAt, giveUpAt }];
+  if (!planning.opening || !channel.morningPost) return [hardening];
+  const risen = days.flatMap(({ day: { sunrise }, plot: { since } }) => (sunrise ? { at: sunrise, since } : []));
+  const openings = parties(risen, 0).flatMap(({ all, suffix }) => {
+    const [first, last] = [all[0], all.at(-1)];
+    if (first === undefined || last === undefined || first.at < channel.since) return [];
+    const giveUpAt = hoursAfter(last.at, OPENING_USEFUL_H);
+    return { placeId: channel.id, night, kind: `${OPENING}${suffix}`, dueAt: first.at, giveUpAt };
+  });
+  return [hardening, ...openings];
 }
 
 /** At noon the last night and the morning's warmth are known; until the next noon it can be made up for. */
@@ -198,8 +186,10 @@ function hardeningDuty({ id }: Channel, night: string, days: readonly PlotDay[])
 }
 
 /** Nobody misses a look or a fetch that came to nothing; posts that were owed count as missed. */
-function isDue({ kind, dueAt, giveUpAt }: PlannedDelivery, { now, from }: Planning): boolean {
-  const since = kind === WARNING || kind === OPENING ? from : now;
+function isDue(duty: PlannedDelivery, { now, from }: Planning): boolean {
+  const { dueAt, giveUpAt } = duty;
+  const work = workOf(duty)?.kind;
+  const since = work === 'warning' || work === 'opening' ? from : now;
   return dueAt <= now && giveUpAt > since;
 }
 

@@ -23,6 +23,8 @@ const DAY_MS = 24 * MS_PER_H;
 const PREPARED_BEFORE_MS = 4 * 60_000;
 const WEATHER_KEPT_DAYS = 30;
 const LEDGER_KEPT_DAYS = 400;
+/** As far back as anything is learned from. */
+const PREDICTIONS_KEPT_DAYS = 730;
 
 /** What happens every minute: plan, tell the operator what was missed, work. Nothing that it does ever throws. */
 export class Round {
@@ -103,8 +105,9 @@ export class Round {
   async #tidy(now: Date): Promise<void> {
     const day = now.toISOString().slice(0, 10);
     if (day === this.#tidiedDay) return;
-    const { deliveries, weather } = this.#services.store;
+    const { deliveries, predictions, weather } = this.#services.store;
     await deliveries.forget(new Date(now.getTime() - LEDGER_KEPT_DAYS * DAY_MS).toISOString().slice(0, 10));
+    await predictions.forget(new Date(now.getTime() - PREDICTIONS_KEPT_DAYS * DAY_MS).toISOString().slice(0, 10));
     await weather.forget(new Date(now.getTime() - WEATHER_KEPT_DAYS * DAY_MS));
     this.#tidiedDay = day;
   }

@@ -19,7 +19,7 @@ export interface RunFigures {
   readonly seconds: number;
 }
 
-const OF_A_CHANNEL: ReadonlySet<Work['kind']> = new Set(['warning', 'check', 'opening']);
+const OF_A_CHANNEL: ReadonlySet<Work['kind']> = new Set(['warning', 'check', 'late', 'opening']);
 
 /** Counts what is done between one rest and the next. */
 export class RunTally {

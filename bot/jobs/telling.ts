@@ -3,6 +3,7 @@ import { myBedsButton } from '../commands/tonight/tonight.ts';
 import type { BedOutlook } from '../outlook/night-outlook.ts';
 import type { Garden } from '../store/port/channels.ts';
 import type { Reply } from '../talk/reply.ts';
+import type { LowAhead } from '../text/ahead-words.ts';
 import { doingFor } from '../text/club-groups.ts';
 import type { ClubTelling } from '../text/club-telling.ts';
 import { nightWhen } from '../text/night-when.ts';
@@ -26,11 +27,15 @@ export interface TellingMore {
   readonly now: Date;
   readonly markedBeds: number;
   readonly ahead: Ahead | undefined;
+  readonly lowsAhead?: readonly LowAhead[];
   readonly worse?: ReadonlySet<BedOutlook>;
 }
 
 /** Gardens without a bed in crop have nothing to be told. */
-export function clubTelling(club: ClubNight, { now, markedBeds, ahead, worse }: TellingMore): ClubTelling {
+export function clubTelling(
+  club: ClubNight,
+  { now, markedBeds, ahead, lowsAhead = [], worse }: TellingMore,
+): ClubTelling {
   const gardens = club.known.filter(({ outlook }) => outlook.beds.length > 0);
   const gaps = club.unknown.filter(({ garden }) => garden.beds.some(({ plantings }) => plantings.length > 0));
   const everybody = [...club.known, ...club.unknown].map(({ garden }) => garden);
@@ -44,6 +49,7 @@ export function clubTelling(club: ClubNight, { now, markedBeds, ahead, worse }: 
     failedCount: club.failedCount,
     markedBeds,
     ahead,
+    lowsAhead,
     worse,
     reader: commonReader(everybody),
     now,

@@ -69,7 +69,11 @@ function weighsOnRoof({ says, spans, hasRoof, hasLow, cropIds }: CautionFacts): 
   const lies = spans.some((span) => senseOf(span, 'cover')?.key === 'snow') && says('under-load');
   const isForRoof = cropIds.length === 0 && !hasLow && says('worry', 'risk', 'survive', 'fine', 'harm', 'fare');
   const roof = hasRoof || says('lid') || spans.some((span) => span.plain === 'roof' || isGlass(span));
-  return roof && (lies || (falls && (says('under-load', 'safely') || isForRoof)));
+  const isAsked =
+    cropIds.length === 0 &&
+    spans.some(({ plain }) => /^(brush|clear|shovel|leave|wet|heavy|rain|powder|dry|melt)/.test(plain));
+  const snows = falls || spans.some(({ plain }) => plain.includes('snow'));
+  return roof && (lies || (snows && (says('under-load', 'safely') || isForRoof || isAsked)));
 }
 
 function isGlass(span: Span): boolean {

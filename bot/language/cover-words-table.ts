@@ -13,7 +13,7 @@ export interface CoverWords {
 
 /**
  * What people call covers. "Frost blanket", "frost cloth" and the like are the heavy fabric unless a weight is said
- * (model specification, section 12.4); a plain "blanket" is one from the house. All common practice.
+ * (physics page, `rules/balance/README.md`, section 12); a plain "blanket" is one from the house. All common practice.
  */
 export const COVER_WORDS: readonly CoverWords[] = [
   {
@@ -153,7 +153,7 @@ export const COVER_WORDS: readonly CoverWords[] = [
   {
     key: 'high-tunnel',
     phrases:
-      'greenhouse, green house, unheated greenhouse, cold greenhouse, glasshouse, glass house, hothouse, solarium, poly greenhouse, plastic greenhouse',
+      'greenhouse, green house, unheated greenhouse, cold greenhouse, hothouse, solarium, poly greenhouse, plastic greenhouse',
     assumes: 'greenhouse-as-high-tunnel',
   },
   {
@@ -165,6 +165,63 @@ export const COVER_WORDS: readonly CoverWords[] = [
       'high tunnel, hoop house, hoophouse, polytunnel, poly tunnel, greenhouse, walk in tunnel, caterpillar tunnel',
   },
   {
+    key: 'bucket',
+    phrases:
+      'bucket, upturned bucket, upside down bucket, five gallon bucket, 5 gallon bucket, pail, upturned pot, upturned flower pot, upside down pot, inverted pot, upturned plant pot, upside down flower pot, ' +
+      'tote, storage tote, plastic tote, storage bin, plastic bin, plastic tub, storage tub, upside down bin, trash can, garbage can, dustbin, wash tub',
+  },
+  {
+    key: 'cloche',
+    phrases:
+      'milk jug cloche, jug cloche, bottle cloche, plastic bottle, soda bottle, pop bottle, cut off bottle, cut bottle, water bottle cloche, two litre bottle, two liter bottle, 2 liter bottle, ' +
+      'glass cloche, bell cloche, glass bell, bell jar, plastic cloche, under milk jugs, under a milk jug, under jugs, under plastic jugs, under gallon jugs, under soda bottles, under bottles, ' +
+      'cut off milk jug, cut milk jug, hot cap, hotcap, hot kap, pop bottle cloche, milk jug over, milk jugs over, milk jugs with the bottom cut off, bottomless milk jug, juice bottle',
+  },
+  {
+    key: 'cardboard',
+    phrases:
+      'cardboard, cardboard box, cardboard carton, upturned box, big box, appliance box, wooden crate, wooden box',
+  },
+  {
+    key: 'water-wall',
+    phrases:
+      'wall of water, walls of water, wall o water, walls o water, wall o waters, water wall, water teepee, water tepee, water filled teepee, water cloche, water filled cloche, wallo water',
+  },
+  {
+    key: 'burlap',
+    phrases: 'burlap, hessian, burlap sack, burlap bag, sacking, hessian sack, feed sack, coffee sack, jute, jute sack',
+  },
+  {
+    key: 'bubble-wrap',
+    phrases: 'bubble wrap, bubblewrap, bubble insulation, bubble film, pool cover, solar pool cover',
+  },
+  {
+    key: 'greenhouse-twin-wall',
+    fronts:
+      'polycarbonate, twin wall, twinwall, twin wall polycarbonate, unheated polycarbonate, double wall polycarbonate, multiwall, old polycarbonate, cold polycarbonate, small polycarbonate',
+    phrases: 'greenhouse, green house, house, greenhouse kit, hobby greenhouse',
+  },
+  {
+    key: 'greenhouse-glass',
+    fronts: 'glass, old glass, unheated glass, single glass, cold glass, single pane, single glazed, old',
+    phrases: 'greenhouse, green house',
+  },
+  {
+    key: 'greenhouse-glass',
+    phrases: 'glasshouse, glass house, greenhouse with glass, victorian greenhouse, conservatory, orangery',
+  },
+  {
+    key: 'cold-frame',
+    phrases:
+      'storm window, storm windows, old storm window, old storm windows, window on top, windows on top, glass door on top, window sash',
+  },
+  {
+    key: 'low-tunnel',
+    phrases:
+      'pallet wrap, stretch wrap, shrink wrap, cling film, clingfilm, plastic wrap, saran wrap, painters plastic, drop cloth plastic, dropcloth plastic, shower curtain, clear shower curtain, trash bag, trash bags, garbage bag, garbage bags, bin bag, bin bags',
+    assumes: 'plastic-on-hoops',
+  },
+  {
     key: 'hoops',
     phrases: 'hoops, hoop, wire hoops, low hoops, pvc hoops, pipe hoops, steel hoops, metal hoops, emt hoops, bows',
   },
@@ -174,7 +231,10 @@ export const COVER_WORDS: readonly CoverWords[] = [
       'jugs, water jugs, jugs of water, milk jugs, gallon jugs, bottles of water, water bottles, water barrels, barrels of water, ' +
       'buckets of water, water jug, jug of water, water filled jugs, jugs filled with water, water containers, milk jugs of water, ' +
       'milk jugs full of water, jugs full of water, gallon jugs of water, drums of water, ' +
-      'warm water bottles, hot water bottle, hot water bottles, jugs of hot water, jugs of warm water, hot water jugs, warm water jugs, buckets of hot water, buckets of warm water, bottles of hot water, bottles of warm water, jugs filled with hot water, jugs filled with warm water, jugs with hot water, black jugs, bottles filled with water',
+      'jugs of hot water, hot water jugs, hot water bottle, hot water bottles, bottles of hot water, buckets of hot water, buckets of warm water, jugs of warm water, warm water jugs, ' +
+      'bottles of warm water, jugs filled with hot water, jugs filled with warm water, jugs with hot water, gallon barrel, ' +
+      'water barrel, barrel of water, barrel, rain barrel, gallon drum, water drum, drum of water, water butt, water butts, bucket of water, bottle of water, ' +
+      'warm water bottles, black jugs, bottles filled with water',
   },
 ];
 
@@ -203,14 +263,14 @@ export const BARE_WORDS: readonly { readonly fronts?: string; readonly phrases: 
 
 /** Things that people lay over plants and no table holds. */
 export const OTHER_COVER_WORDS =
-  'shower curtain, shower curtains, pool cover, tablecloth plastic, cling film, saran wrap, pop bottle, pop bottles, soda bottle, soda bottles, two liter bottle, 2 liter bottle, 2 liter bottles, two litre bottles, cut jug, cut jugs, cut off jug, cut off jugs, jug with the bottom cut off, jugs with the bottoms cut off, ' +
-  'yoga mat, bath mat, pillow, pillows, pillowcase, pillowcases, coat, coats, jacket, jackets, sweater, curtain, curtains, drapes, paper bags, paper bag, feed sacks, feed sack, egg cartons, insulation, fiberglass insulation, fibreglass insulation, pink insulation, ' +
-  'bubble wrap, bubblewrap, cardboard, cardboard box, cardboard boxes, bucket, buckets, plant pot, plant pots, flower pot, flower pots, upturned pot, newspaper, ' +
-  'newspapers, burlap, hessian, burlap sack, sacking, space blanket, foil blanket, mylar, mylar blanket, emergency blanket, ' +
-  'shade cloth, shadecloth, carpet, rug, wood chips, woodchips, wood chip, bark mulch, sawdust, compost, trash bag, trash bags, garbage bag, garbage bags, ' +
-  'bin bag, bin bags, pine branches, evergreen boughs, pine boughs, spruce boughs, polystyrene, styrofoam, foam board, foam, ' +
-  'insect netting, bird netting, netting, insect mesh, mesh, plastic bottle, plastic bottles, ' +
-  'cut off bottles, laundry basket, bin, tote, plastic tub, grass clippings, wool fleece, sheep wool, sheeps wool, parachute, tent, umbrella, milk jug cloche, milk jug cloches, jug cloche, jug cloches, under milk jugs, under a milk jug, under jugs, under plastic jugs, under gallon jugs, under soda bottles';
+  'tablecloth plastic, cut jug, cut jugs, cut off jug, cut off jugs, jug with the bottom cut off, ' +
+  'jugs with the bottoms cut off, yoga mat, bath mat, pillow, pillows, pillowcase, pillowcases, coat, coats, ' +
+  'jacket, jackets, sweater, curtain, curtains, drapes, paper bags, paper bag, egg cartons, insulation, ' +
+  'fiberglass insulation, fibreglass insulation, pink insulation, newspaper, newspapers, space blanket, ' +
+  'foil blanket, mylar, mylar blanket, emergency blanket, shade cloth, shadecloth, carpet, rug, wood chips, ' +
+  'woodchips, wood chip, bark mulch, sawdust, compost, pine branches, evergreen boughs, pine boughs, ' +
+  'spruce boughs, polystyrene, styrofoam, foam board, foam, insect netting, bird netting, netting, insect mesh, ' +
+  'mesh, laundry basket, grass clippings, wool fleece, sheep wool, sheeps wool, parachute, tent, umbrella';
 
 /** Weights of fabric in words. */
 export const WEIGHT_WORDS: Readonly<Record<Weight, string>> = {

@@ -1,3 +1,4 @@
+import type { AdviceKey } from '../../rules/index.ts';
 import type { Cue } from './cue-words-table.ts';
 import { isCue, type Span, senseOf } from './span.ts';
 import type { When } from './understood.ts';
@@ -19,6 +20,9 @@ export interface Facts {
   readonly hasBed: boolean;
   readonly when: When | 'tomorrow' | undefined;
   readonly asksCaution: boolean;
+  readonly advice: AdviceKey | undefined;
+  /** Enough is told of the night, of water or heat, to answer without a crop. */
+  readonly tellsNight: boolean;
   readonly says: (...cues: readonly Cue[]) => boolean;
 }
 

@@ -9,6 +9,13 @@ import type { Intent } from './understood.ts';
 
 const CAUTION: IntentRule = { intent: 'caution', when: [({ asksCaution }) => asksCaution] };
 
+/** Opening keeps its name where the advice is on it. */
+const ADVICE: IntentRule = {
+  intent: 'advice',
+  when: [({ advice }) => advice !== undefined],
+  unless: [(facts) => holds(VENT, facts), (facts) => holds(CLOSE, facts)],
+};
+
 /** Cooking, buying, pests: of the garden, but not of the night. */
 const OTHER_MATTER: IntentRule = {
   intent: 'decline',
@@ -17,14 +24,19 @@ const OTHER_MATTER: IntentRule = {
     (facts) => facts.hasLow || (facts.when !== undefined && asksOfFate(facts)),
     ({ hasCover, hasCrop }) => hasCover && hasCrop,
     ({ says }) => says('limit', 'sow', 'daylight'),
+    ({ advice }) => advice !== undefined,
   ],
 };
+
+/** "Low 2 °C, dew point −7, clear and still. Frost?": no crop, but a night. */
+const OPEN: IntentRule = { intent: 'survive', when: [({ tellsNight }) => tellsNight] };
 
 /** The first rule that holds gives the intent. What can hurt somebody comes first. */
 const INTENT_RULES: readonly IntentRule[] = [
   CAUTION,
   OTHER_MATTER,
   PICK,
+  ADVICE,
   SEASON,
   VENT,
   CLOSE,
@@ -34,6 +46,7 @@ const INTENT_RULES: readonly IntentRule[] = [
   HOW_COLD,
   WHICH_CROPS,
   SURVIVE,
+  OPEN,
 ];
 
 export function intentOf(facts: Facts): Intent {

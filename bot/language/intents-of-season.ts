@@ -10,10 +10,11 @@ export const PICK: IntentRule = {
     ({ says, spans }) => says('when') && spans.some(({ plain }) => plain.startsWith('thaw')),
     asksToPick,
     asksToLiftRoots,
+    asksPickOrCover,
     ({ says, spans }) => says('frozen') && spans.some(({ plain }) => plain.startsWith('touch')),
   ],
   unless: [
-    ({ says }) => says('compare'),
+    (facts) => facts.says('compare') && !asksPickOrCover(facts),
     (facts) => facts.says('cover') && facts.says('what', 'which') && !namesPlant(facts) && !facts.says('frozen'),
     ({ spans }) => spans.some(isSowing),
     isAsideInSurvival,
@@ -26,12 +27,39 @@ function asksToPick(facts: Facts): boolean {
   const asks =
     says('when', 'should', 'can', 'what', 'which', 'fine', 'safely', 'frozen', 'need', 'frost') ||
     isCue(spans[0], 'pick');
+  const isAsked = facts.hasLow && spans.slice(-3).some((span) => isCue(span, 'pick'));
   const ready = spans.some(({ plain }) => plain.startsWith('ready to'));
   const isOpenQuestion = says('what', 'which') && says('should', 'can');
   const something =
     isOpenQuestion || namesPlant(facts) || says('garden', 'frost', 'frozen', 'it', 'everything') || when !== undefined;
-  return picks && (asks || ready) && something;
+  return picks && (asks || ready || isAsked) && something;
 }
+
+/** "Pick or cover?", "cover it or bring it in?", "leave them or harvest?" */
+function asksPickOrCover({ says, spans }: Facts): boolean {
+  const or = spans.findIndex((span) => isCue(span, 'or'));
+  const isAmong = (some: readonly Span[], ...cues: Parameters<typeof isCue>[1][]) =>
+    some.some((span) => isCue(span, ...cues));
+  const [before, after] = [spans.slice(0, Math.max(0, or)), spans.slice(or + 1)];
+  const picks = or >= 0 && says('pick');
+  return (
+    picks &&
+    ((isAmong(before, 'pick') && isAmong(after, 'cover', 'leave')) ||
+      (isAmong(before, 'cover', 'leave') && isAmong(after, 'pick')))
+  );
+}
+
+/** A night to come, not what to do after one: "before the freeze", "tonight", "when it drops to 15". */
+export function isBeforeNight(facts: Facts): boolean {
+  const { says, spans, when, hasLow } = facts;
+  const isAfter = spans.some(({ plain }) => AFTER.has(plain)) || when === 'last-night' || when === 'morning';
+  if (isAfter || says('frozen')) return false;
+  const isAhead = when !== undefined && !['now', 'today'].includes(when);
+  return hasLow || isAhead || asksPickOrCover(facts) || spans.some(({ plain }) => BEFORE.has(plain));
+}
+
+const AFTER: ReadonlySet<string> = new Set(['after', 'since', 'already', 'thawed', 'following']);
+const BEFORE: ReadonlySet<string> = new Set(['before', 'ahead of', 'ahead', 'first', 'coming', 'until', 'till']);
 
 /** "Should I lift my carrots?", "get the beets out?": roots are lifted out of the soil, lids off it. */
 function asksToLiftRoots({ spans, says }: Facts): boolean {

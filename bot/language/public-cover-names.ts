@@ -14,6 +14,12 @@ export const PUBLIC_COVER_NAMES = [
   'low-tunnel',
   'cold-frame',
   'high-tunnel',
+  'bucket',
+  'cloche',
+  'cardboard',
+  'water-wall',
+  'burlap',
+  'bubble-wrap',
   'none',
 ] as const;
 
@@ -40,6 +46,14 @@ const PUBLIC_NAME: Readonly<Record<CoverKey, PublicCoverName | undefined>> = {
   'cold-frame-film': 'cold-frame',
   'high-tunnel': 'high-tunnel',
   'high-tunnel-double': 'high-tunnel',
+  'greenhouse-glass': 'high-tunnel',
+  'greenhouse-twin-wall': 'high-tunnel',
+  bucket: 'bucket',
+  cloche: 'cloche',
+  cardboard: 'cardboard',
+  'water-wall': 'water-wall',
+  burlap: 'burlap',
+  'bubble-wrap': 'bubble-wrap',
   hoops: undefined,
   jugs: undefined,
 };

@@ -5,7 +5,7 @@ export const SKY_WORDS: readonly { readonly sky: SaidSky; readonly phrases: stri
   {
     sky: { cloud: 'clear' },
     phrases:
-      'clear, clear sky, clear skies, clear night, starry, cloudless, no cloud, no clouds, not a cloud, starlit, clear as a bell, clear and cold',
+      'clear, clear sky, clear skies, clear night, starry, cloudless, no cloud, no clouds, not a cloud, starlit, clearing, clearing up, clearing out, clears, clears up, clears out, will clear, skies clear, sky clears, clouds break, clouds break up, clouds breaking, clouding over, clouds over, no cloud cover, without clouds, crystal clear, stars out, clear out, clear as a bell, clear and cold',
   },
   {
     sky: { cloud: 'half' },
@@ -20,8 +20,9 @@ export const SKY_WORDS: readonly { readonly sky: SaidSky; readonly phrases: stri
   {
     sky: { wind: 'calm' },
     phrases:
-      'calm, no wind, windless, no breeze, still night, still air, calm night, wind still, dead calm, without wind, light winds, little wind, light wind, not windy, calm winds, winds calm, hardly any wind',
+      'calm, no wind, windless, no breeze, still night, still air, calm night, wind still, dead calm, without wind, light and variable, light variable, light and variable winds, variable winds, nearly calm, almost calm, next to no wind, no wind at all, not a breath, not a breath of wind, going calm, goes calm, turning calm, wind dies, wind dies down, winds die down, wind drops, wind drops off, wind dying down, wind dying, winds diminish, wind lets up, wind quits, little wind, not windy, little or no wind, very little wind, calm winds, winds calm, hardly any wind',
   },
+  { sky: { wind: 'light' }, phrases: 'light wind, light winds, light air, light airs, soft breeze, hint of a breeze' },
   {
     sky: { cloud: 'clear', wind: 'calm' },
     phrases:
@@ -35,7 +36,7 @@ export const SKY_WORDS: readonly { readonly sky: SaidSky; readonly phrases: stri
   {
     sky: { wind: 'windy' },
     phrases:
-      'windy, wind, winds, gusty, gusts, gale, gales, blowing, strong wind, strong winds, high wind, high winds, howling, blustery, very windy, gusting, blowing hard, storm, stormy, wind chill, howling wind, windstorm, howling gale, lots of wind',
+      'windy, wind, winds, gusty, gusts, gale, gales, blowing, strong wind, strong winds, high wind, high winds, howling, blustery, very windy, gusting, blowing hard, storm, stormy, wind chill, howling wind, stiff breeze, stiff wind, brisk wind, brisk winds, fresh wind, windstorm, howling gale, lots of wind',
   },
   {
     sky: { snow: true },

@@ -1,6 +1,8 @@
 import { type UnitSystem, unitSystemOf } from '../ground/units.ts';
+import { readAdvice } from './advice.ts';
 import { readBeds } from './beds.ts';
 import { cautionTopics, isCautionQuestion } from './caution-topics.ts';
+import { type Conditions, readConditions } from './conditions/conditions.ts';
 import { type CoversRead, readCovers, readWornCovers } from './covers.ts';
 import { type CropsRead, readCrops } from './crops.ts';
 import { declined } from './declined.ts';
@@ -8,6 +10,7 @@ import { cuesOf, type Facts, namesPlant } from './facts.ts';
 import { continued, continues } from './follow-up.ts';
 import { intentOf } from './intent-rules.ts';
 import { asksOfSeveralNights } from './intents-of-outlook.ts';
+import { isBeforeNight } from './intents-of-season.ts';
 import { missingFrom } from './missing.ts';
 import { isOtherTongue } from './other-tongue.ts';
 import { readPlantState } from './plant-state.ts';
@@ -16,7 +19,7 @@ import { isCue, type Span, senseOf } from './span.ts';
 import { spansOf } from './spans.ts';
 import { askingSentences, tellingSentences } from './telling-sentences.ts';
 import { readTemperature, type TemperatureRead } from './temperature.ts';
-import type { Assumption, Intent, Problem, SaidBeds, Understood, Unit, When } from './understood.ts';
+import type { Assumption, Intent, Problem, SaidBeds, SaidSky, Understood, Unit, When } from './understood.ts';
 import type { Vocabulary } from './vocabulary.ts';
 import { readNight, readWhen, settledWhen } from './when.ts';
 
@@ -90,6 +93,7 @@ function intentAsked(facts: Facts): Intent {
 interface Read {
   readonly spans: readonly Span[];
   readonly facts: Facts;
+  readonly conditions: Conditions;
   readonly crops: CropsRead;
   /** As named, whether or not they are on. */
   readonly covers: CoversRead;
@@ -102,14 +106,14 @@ interface Read {
 
 function readAll(spans: readonly Span[], context: Context): Read {
   const crops = readCrops(spans);
+  const conditions = readConditions(spans, preferredUnit(context));
   const when = readWhen(spans);
-  const covers = readCovers(spans);
-  const worn = readWornCovers(spans, when === 'last-night');
-
+  const covers = readCovers(conditions.forCovers);
+  const worn = readWornCovers(conditions.forCovers, when === 'last-night');
   const beds = readBeds(spans, context.bedNames ?? []);
   const says = cuesOf(spans);
   const hasCrop = crops.crops.length > 0 || crops.choices.length > 0;
-  const low = readTemperature(spans, preferredUnit(context), !hasCrop && says('open', 'hot'));
+  const low = readTemperature(conditions.forLow, preferredUnit(context), !hasCrop && says('open', 'hot'));
   const hasRoof = [...(covers.covers ?? []), ...(covers.options ?? []).flat()].some(isRoof);
   const topics = cautionTopics({
     spans,
@@ -131,8 +135,23 @@ function readAll(spans: readonly Span[], context: Context): Read {
     hasBed: beds.numbers.length > 0 || beds.named.length > 0,
     when,
     asksCaution: isCautionQuestion(topics, hasCrop && low.temperature !== undefined),
+    tellsNight: tellsNight(conditions, spans, low, covers),
+    advice: readAdvice({ spans, hasLow: low.temperature !== undefined, when }),
   };
-  return { spans, facts, crops, covers, worn, low, beds, topics };
+  return { spans, facts, conditions, crops, covers, worn, low, beds, topics };
+}
+
+/** A low with a sky, a wind or snow; water, heat or an open lid with a cover: enough to say something, crop or none. */
+function tellsNight(
+  { tells, measures, forShed }: Conditions,
+  spans: readonly Span[],
+  low: TemperatureRead,
+  covers: CoversRead,
+): boolean {
+  const hasSky = tells || spans.some((span) => senseOf(span, 'sky') !== undefined);
+  if (low.temperature !== undefined) return hasSky || measures !== undefined || forShed !== undefined;
+  const isOfWater = measures?.waterKg !== undefined || (covers.covers ?? []).includes('jugs');
+  return isOfWater || (measures?.opening !== undefined && namesCover(covers)) || measures?.soil === 'bench';
 }
 
 function preferredUnit({ units, locale = 'en-US' }: Context): Unit {
@@ -150,13 +169,13 @@ function isRoof(key: string): boolean {
   return key.includes('tunnel') || key.startsWith('cold-frame');
 }
 
-function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read, asked: Intent): Understood {
-  const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = coversAsked(asked, covers, worn);
+function assemble(read: Read, asked: Intent): Understood {
+  const { spans, facts, conditions, crops, low, beds, topics } = read;
+  const { assumptions: ofCovers, problem: ofStack, ...coverSlots } = coversFor(asked, read);
   const { assumptions: ofLow, problem: ofTemperature, ...lowSlots } = lowAsked(asked, low);
   const problem: Problem | undefined = ofTemperature ?? ofStack;
   const when = whenOf(facts, asked);
-  const sky = readSky(spans);
-  const isCaution = asked === 'caution';
+  const isCaution = asked === 'caution' || asked === 'advice';
   const mine = beds.mine || (!namesPlant(facts) && OF_OWN_BEDS.has(asked) && namesOwn(spans));
   return {
     intent: asked,
@@ -167,7 +186,9 @@ function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read
     ...coverSlots,
     ...(when && { when }),
     ...readPlantState(spans),
-    ...(sky && { sky }),
+    ...placeOf(spans, conditions),
+    ...shedOf(conditions, read.covers),
+    ...adviceOf(facts, asked),
     beds: { ...beds, mine },
     readAs: readAs(spans),
     cautionTopics: topics,
@@ -177,10 +198,59 @@ function assemble({ spans, facts, crops, covers, worn, low, beds, topics }: Read
   };
 }
 
-/** By night what lies there counts; by day, and to choose from, what there is. */
-function coversAsked(asked: Intent, covers: CoversRead, worn: CoversRead): CoversRead {
+/** The covers as the question means them: as they lie on its night, or as things to weigh. */
+function coversFor(asked: Intent, { covers, worn, conditions }: Read): CoversRead {
   if (asked === 'compare-covers') return comparedWithBare(covers);
-  return OF_A_NIGHT.has(asked) || asked === 'pick' ? worn : covers;
+  // A gap or an open end is reckoned with; the cover is there all the same.
+  const opening = conditions.measures?.opening;
+  const isThere = opening !== undefined && opening !== 'open';
+  return (OF_A_NIGHT.has(asked) || asked === 'pick') && !isThere ? worn : covers;
+}
+
+function adviceOf(facts: Facts, asked: Intent): Partial<Understood> {
+  return {
+    ...(ADVISED.has(asked) && facts.advice && { advice: facts.advice }),
+    ...(asked === 'pick' && isBeforeNight(facts) && { beforeNight: true }),
+  };
+}
+
+/** 3 mph and less is calm. [m s⁻¹] */
+const CALM_BELOW_M_PER_S = 1.6;
+
+/** In words and in figures; figures say it better. */
+function skyOf(spans: readonly Span[], { windMPerS, gustMPerS, snow }: Conditions): SaidSky | undefined {
+  const words = readSky(spans);
+  // "25 mph now, calm after midnight": the colder end counts.
+  const fallsCalm = words?.wind === 'calm' && (windMPerS ?? 0) > CALM_BELOW_M_PER_S;
+  const sky = {
+    ...words,
+    ...(windMPerS !== undefined && !fallsCalm && { windMPerS }),
+    ...(gustMPerS !== undefined && { gustMPerS }),
+    ...(snow?.where === 'on-ground' && { snow: true }),
+  };
+  return Object.keys(sky).length > 0 ? sky : undefined;
+}
+
+/** What lies at hand; "another" is one more of what lies on the bed. */
+function shedOf({ forShed, hasAnother }: Conditions, { covers: laid = [] }: CoversRead): Partial<Understood> {
+  if (forShed === undefined) return {};
+  const { covers = [], options = [] } = readCovers(forShed);
+  const named = [...covers, ...options.flat()];
+  const shed =
+    named.length > 0 || !hasAnother ? named : laid.filter((key) => key !== 'hoops' && key !== 'jugs').slice(0, 1);
+  return shed.length > 0 ? { shed } : {};
+}
+
+function placeOf(spans: readonly Span[], conditions: Conditions): Partial<Understood> {
+  const { snow, measures, exposure, unused } = conditions;
+  const sky = skyOf(spans, conditions);
+  return {
+    ...(sky && { sky }),
+    ...(snow && { snow }),
+    ...(measures && { measures }),
+    ...(exposure && { exposure }),
+    ...(unused.length > 0 && { unused }),
+  };
 }
 
 /** Two readings only where a night is judged; no temperature of now where the limit is asked for. */
@@ -247,6 +317,9 @@ const OF_A_PLANT: ReadonlySet<Intent> = new Set<Intent>([
   'season',
   'compare-covers',
 ]);
+
+/** What a piece of advice can answer. */
+const ADVISED: ReadonlySet<Intent> = new Set<Intent>(['advice', 'pick', 'vent', 'close', 'caution']);
 
 /** A question about nothing but plants outside the table gets no verdict. */
 function namedUnknown(slots: Understood): Understood {

@@ -1,4 +1,4 @@
-import type { CautionKey, CoverKey, WallKey } from '../../rules/index.ts';
+import type { AdviceKey, CautionKey, CoverKey, Exposure, WallKey } from '../../rules/index.ts';
 
 /** What a question can be about. */
 export const INTENTS = [
@@ -14,6 +14,8 @@ export const INTENTS = [
   'pick',
   'season',
   'caution',
+  /** What no night's figures answer: "the fleece is frozen to my lettuce". */
+  'advice',
   'unknown-crop',
   'decline',
 ] as const;
@@ -105,8 +107,34 @@ export interface SaidTemperature {
 
 export interface SaidSky {
   readonly cloud?: 'clear' | 'half' | 'overcast';
-  readonly wind?: 'calm' | 'breezy' | 'windy';
+  readonly wind?: 'calm' | 'light' | 'breezy' | 'windy';
+  /** In figures. [m s⁻¹] */
+  readonly windMPerS?: number;
+  readonly gustMPerS?: number;
+  /** Snow lies or falls. */
   readonly snow?: boolean;
+}
+
+/** How a garden lies; or that the bed is under a tree. */
+export type SaidExposure = Exposure | 'tree';
+
+/** What is done before the night besides covering, and what stands open. */
+export interface SaidMeasures {
+  /** Water in vessels, in all. [kg] */
+  readonly waterKg?: number;
+  /** Set out warm at dusk. [°C] */
+  readonly waterAtDuskC?: number;
+  readonly heatWPerM2?: number;
+  readonly opening?: 'open' | 'end' | 'ajar' | 'hole';
+  readonly soil?: 'watered' | 'dry' | 'raised-bed' | 'bench';
+}
+
+/** Snow that is spoken of, and where it lies. */
+export interface SaidSnow {
+  readonly where: 'on-plants' | 'on-ground' | 'falling';
+  readonly depthM?: number;
+  readonly isFresh?: boolean;
+  readonly isWet?: boolean;
 }
 
 /** Which of the member's own beds are meant. */
@@ -147,10 +175,22 @@ export interface Understood {
   readonly hardened?: boolean;
   readonly stage?: Stage;
   readonly sky?: SaidSky;
+  readonly snow?: SaidSnow;
+  readonly measures?: SaidMeasures;
+  /** What lies at hand to be laid on; not on the bed. */
+  readonly shed?: readonly CoverKey[];
+  /** How the garden lies. */
+  readonly exposure?: SaidExposure;
+  /** What was told and has no part in the answer, in words to say back. */
+  readonly unused?: readonly string[];
   readonly beds: SaidBeds;
   /** Words of weight that were misspelt, as they were read: "without". */
   readonly readAs: readonly string[];
   readonly cautionTopics: readonly CautionKey[];
+  /** Which advice answers it best, where no place is known. */
+  readonly advice?: AdviceKey;
+  /** Of `pick`: whether to pick before a night to come, not when to pick after one. */
+  readonly beforeNight?: boolean;
   /** Crop ids to choose from when `missing` is `crop-choice`. */
   readonly choices: readonly string[];
   readonly assumptions: readonly Assumption[];

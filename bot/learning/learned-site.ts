@@ -122,14 +122,18 @@ async function outcomesByCrop(
   const crops = [...new Set(beds.flatMap(({ plantings }) => plantings.map(({ crop }) => crop)))];
   const byCrop = new Map<CropId, SeenOutcome[]>();
   if (crops.length === 0) return byCrop;
-  for (const { crop, outcome, leafLowC, hardeningFraction, own } of await store.outcomes.around(memberId, crops)) {
+  for (const { crop, outcome, leafLowC, hardeningFraction, night, otherIndex } of await store.outcomes.around(
+    memberId,
+    crops,
+  )) {
     const id = cropById(crop)?.id;
     if (id === undefined) continue;
     const seen: SeenOutcome = {
       seen: outcome,
       organLowC: leafLowC,
       hardeningIndex: hardeningFraction,
-      garden: own ? 'own' : 'club',
+      epochDays: daysOfNight(night),
+      ...(otherIndex !== undefined && { otherIndex }),
     };
     byCrop.set(id, [...(byCrop.get(id) ?? []), seen]);
   }

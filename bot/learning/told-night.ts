@@ -1,4 +1,4 @@
-import { bookNight, MS_PER_H } from '../../rules/index.ts';
+import { bookNight, MS_PER_H, type Step } from '../../rules/index.ts';
 import type { GardenBed } from '../outlook/garden.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import type { Bed } from '../store/port/beds.ts';
@@ -24,7 +24,7 @@ export function predictionsOf(told: ToldNight, now: Date): Prediction[] {
 
 function predictionOf(
   { memberId, name, outlook }: ToldNight,
-  { bed: laidOut, verdict }: BedOutlook,
+  { bed: laidOut, verdict, step }: BedOutlook,
   bed: Bed,
   now: Date,
 ): Prediction {
@@ -53,7 +53,13 @@ function predictionOf(
     leafSpreadK: told.underCoverSdK,
     verdict: worst.verdict,
     covers: keys,
+    step: stepKey(step),
   };
+}
+
+/** A step as a key that tells it from others. */
+export function stepKey(step: Step): string {
+  return step.kind === 'add' ? `add ${step.added.join(' ')}` : step.kind;
 }
 
 /** The kept bed of each bed of a garden made from them. */

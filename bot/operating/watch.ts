@@ -1,5 +1,6 @@
 import type { ButtonHandler, Command } from '../commands/command.ts';
 import type { Config } from '../config.ts';
+import type { ServiceEvent } from '../forecast/transport.ts';
 import type { Clock } from '../ground/clock.ts';
 import type { Store } from '../store/store.ts';
 import type { Metrics } from './metrics.ts';
@@ -27,6 +28,11 @@ export class Watch {
 
   store(store: Store, clock: Clock): Store {
     return this.#metrics === undefined ? store : watchedStore(store, this.#metrics, clock);
+  }
+
+  /** Counts answers that came and could not be read; what goes out is counted where it goes. */
+  serviceTold({ service, code }: ServiceEvent): void {
+    if (code === 'bad-answer') this.#metrics?.requestDone(service, 'unreadable');
   }
 
   commands(commands: readonly Command[]): readonly Command[] {

@@ -69,7 +69,7 @@ export function madeUpNight(garden: Garden | undefined, now: Date, lowC?: number
         ...(soilKind && { soilKind }),
         ...(mulch && { mulch }),
       };
-      const result = bedNight({ ...night, bed: laid });
+      const result = bedNight({ ...night, soil: night.soilUnder(covers), bed: laid });
       return result.kind === 'night' ? result : undefined;
     },
   };

@@ -37,6 +37,25 @@ export function namedNight(
   return undefined;
 }
 
+/** Nights one after the other, tonight first; empty where the sun does not set. */
+export function nightsFrom(
+  now: Date,
+  count: number,
+  place: Pick<Garden, 'latitudeDeg' | 'longitudeDeg' | 'timeZone'>,
+): readonly NamedNight[] {
+  const tonight = nightFrom(now, place.latitudeDeg, place.longitudeDeg);
+  if (tonight === undefined) return [];
+  return Array.from({ length: count }, (_, days) => {
+    const span = days === 0 ? tonight : nightAfter(tonight, days, place);
+    return span && named(span, nightWords(span, days, place), place);
+  }).filter((night) => night !== undefined);
+}
+
+function nightWords({ sunset }: NightSpan, days: number, { timeZone }: Pick<Garden, 'timeZone'>): string {
+  if (days === 0) return 'tonight';
+  return days === 1 ? 'tomorrow night' : `on ${weekdayName(sunset, timeZone)} night`;
+}
+
 /** Found by its middle: sunset itself moves from day to day. */
 function nightAfter(
   { sunset, sunrise }: NightSpan,

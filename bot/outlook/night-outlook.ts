@@ -1,5 +1,5 @@
 import {
-  assumedHardening,
+  type BedAsLaid,
   type BedNight,
   type BedVerdict,
   bedNight,
@@ -8,25 +8,30 @@ import {
   COVERS,
   type CoverKey,
   cropById,
+  type DayBehind,
   exposedSite,
-  hardinessLearned,
   harmFraction,
   learnedNight,
   MS_PER_H,
   type NightSite,
   type NightSpan,
-  type Planting,
   type SharedNight,
   type SoilStart,
   type Step,
   sharedNight,
+  snowOverPlantsM,
   stepFor,
+  type WeatherSeries,
+  withDayBefore,
   without,
 } from '../../rules/index.ts';
 import type { HourlyForecast } from '../forecast/forecast.ts';
 import { nightWeather } from '../weather/night.ts';
 import type { NightWeather } from '../weather/night-weather.ts';
-import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
+import { type BedInPast, bedInPast } from './bed-in-past.ts';
+import { plantingOf } from './bed-planting.ts';
+import { daysBehind } from './days-behind.ts';
+import type { Garden, GardenBed } from './garden.ts';
 import { SharedNights } from './shared-nights.ts';
 import { soilBehind } from './soil-behind.ts';
 
@@ -46,11 +51,14 @@ export interface BedOutlook {
   readonly bed: GardenBed;
   readonly verdict: BedVerdict;
   readonly step: Step;
+  readonly past: BedInPast;
 }
 
 /** Within it gardens may share what was worked out: ages of forecasts are told by the hour. */
 const SAME_TIME_MS = 3_600_000;
 const LEAF_SIZE_M = 0.05;
+/** Rain that soaks straw laid 10 cm deep (judgement). [mm] */
+const SOAKING_RAIN_MM = 5;
 /** Rain that leaves the leaves wet (judgement). [mm] */
 const WETTING_RAIN_MM = 1;
 
@@ -104,7 +112,12 @@ function benchKey(garden: Garden, night: NightSpan, now: Date, forecastNumber: n
 function bedKey(key: string, bed: GardenBed, keys: readonly CoverKey[]): string {
   const { covers, frame, soilKind, mulch } = bed;
   const { leafAreaIndex } = canopyOf(bed);
-  return `${key} ${JSON.stringify([covers, keys, frame, soilKind, mulch, leafAreaIndex])}`;
+  return `${key} ${JSON.stringify([covers, keys, frame, soilKind, mulch, leafAreaIndex, snowKey(bed, keys)])}`;
+}
+
+/** How tall the crops are tells only where snow may cover them: a bed with covers is shared whatever grows in it. */
+function snowKey({ plantings }: GardenBed, keys: readonly CoverKey[]): readonly string[] {
+  return keys.length > 0 ? [] : [...new Set(plantings.map(({ cropId }) => cropId))].sort();
 }
 
 /** For {@link nightOutlook} where many gardens are worked out. */
@@ -120,7 +133,11 @@ export interface Bench {
   readonly heightDifferenceM: number | undefined;
   /** Days without sun, one after the other, up to now. */
   readonly sunlessDays: number;
-  soilUnder(covers: readonly CoverKey[]): SoilStart;
+  /** Whole days outside before the night, the last one last. */
+  readonly daysBehind: readonly DayBehind[];
+  /** Hours from the sunrise before the night at the latest; made up where the forecast begins later. */
+  readonly series: WeatherSeries;
+  soilUnder(bed: BedAsLaid): SoilStart;
 }
 
 /** Site, weather and soil of one night, for working out any bed there. */
@@ -129,19 +146,20 @@ export function benchOf(garden: Garden, forecast: HourlyForecast, night: NightSp
   const elevationM = garden.elevationM ?? forecast.gridElevationM ?? 0;
   const site = gardenSite(garden, elevationM);
   const window = { from: night.sunset, to: new Date(night.sunrise.getTime() + MS_PER_H) };
-  const soil = soilBehind(site, weather.series, night.sunset, now);
+  const series = withDayBefore(site, weather.series, night.sunset);
+  const shared = sharedNight(site, series, window);
+  const cloudKnown = !weather.notes.some(({ code }) => code === 'cloud-assumed-clear');
+  const soil = soilBehind(site, series, { runFrom: shared.start, at: night.sunset, now, cloudKnown });
   return {
-    site,
-    weather,
-    window,
-    shared: sharedNight(site, weather.series, window),
+    ...{ site, weather, window, series, shared },
     nightsAhead: Math.max(0, Math.round((night.sunset.getTime() - now.getTime()) / (24 * MS_PER_H))),
     heightDifferenceM:
       forecast.gridElevationM === undefined || garden.elevationM === undefined
         ? undefined
         : garden.elevationM - forecast.gridElevationM,
     sunlessDays: soil.sunlessDays,
-    soilUnder: (covers) => soil.under(covers),
+    daysBehind: daysBehind(weather.series, night.sunset),
+    soilUnder: (bed) => soil.under(bed),
   };
 }
 
@@ -151,10 +169,13 @@ export function gardenSite(garden: Garden, elevationM: number): NightSite {
   return { ...exposedSite(garden.exposure, { ...garden, elevationM }), ...(horizonDeg && { horizonDeg }) };
 }
 
+const UNSOUND = 'a bed of the garden has covers that cannot lie so';
+
 /** A bed judged as it lies, and judged again under any other stack. */
 interface JudgedBed {
   readonly bed: GardenBed;
   readonly verdict: BedVerdict;
+  readonly past: BedInPast;
   verdictUnder(keys: readonly CoverKey[]): BedVerdict | undefined;
 }
 
@@ -164,14 +185,18 @@ function judgedBed(
   nightOf: (keys: readonly CoverKey[]) => BedNight | undefined,
 ): JudgedBed {
   const wet = staysOpenToRain(bed.covers) && (bench.weather.summary.rainBeforeFreezeMm ?? 0) >= WETTING_RAIN_MM;
-  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet));
+  const asItLies = nightOf(bed.covers);
+  if (asItLies === undefined) throw new RangeError(UNSOUND);
+  const past = bedInPast(bed.covers, asItLies, bench);
+  const at = { date: bench.window.from, latitudeDeg: bench.site.latitudeDeg };
+  const plantings = bed.plantings.flatMap((planting) => plantingOf(planting, wet, past, at));
   const verdictUnder = (keys: readonly CoverKey[]) => {
-    const night = nightOf(keys);
+    const night = keys === bed.covers ? asItLies : nightOf(keys);
     return night && bedVerdict(plantings, keys, night, bench.weather.summary.wind10MPerS);
   };
   const verdict = verdictUnder(bed.covers);
-  if (verdict === undefined) throw new RangeError('a bed of the garden has covers that cannot lie so');
-  return { bed, verdict, verdictUnder };
+  if (verdict === undefined) throw new RangeError(UNSOUND);
+  return { bed, verdict, past, verdictUnder };
 }
 
 /** A cover from the shed serves one bed only: first the beds that it brings through, in order of urgency, then the others. */
@@ -186,25 +211,29 @@ function withSteps(judged: readonly JudgedBed[], shed: readonly CoverKey[]): Bed
   };
   for (const each of judged) settle(each, true);
   for (const each of judged) if (!steps.has(each)) settle(each, false);
-  return judged.map((each) => ({ bed: each.bed, verdict: each.verdict, step: steps.get(each) ?? { kind: 'nothing' } }));
+  return judged.map((each) => ({
+    bed: each.bed,
+    verdict: each.verdict,
+    past: each.past,
+    step: steps.get(each) ?? { kind: 'nothing' },
+  }));
 }
 
 /** A bed's night under a stack; undefined where the covers cannot lie so. */
 export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Bench): BedNight | undefined {
-  const { snowDepthM } = bench.weather.summary;
+  const { snowDepthM, leastSnowDepthM, rainBeforeFreezeMm = 0 } = bench.weather.summary;
+  const overPlantsM = snowOverPlantsM(keys, cropsOf(bed), leastSnowDepthM);
   const night = bedNight(
     {
       site: bench.site,
-      weather: bench.weather.series,
+      weather: bench.series,
       // The soil has the days behind it under the covers that lay there, not under tonight's extra one.
-      soil: bench.soilUnder(bed.covers),
+      soil: bench.soilUnder(laidAs(bed)),
       bed: {
-        covers: keys,
-        canopy: canopyOf(bed),
-        ...(bed.frame && { frame: bed.frame }),
-        ...(bed.soilKind && { soilKind: bed.soilKind }),
-        ...(bed.mulch && { mulch: bed.mulch }),
-        ...(snowDepthM !== undefined && { snowDepthM }),
+        ...laidAs(bed),
+        covers: overPlantsM === undefined ? keys : ['snow', ...keys.filter((key) => key === 'jugs')],
+        ...snowOn(overPlantsM ?? snowDepthM),
+        ...(rainBeforeFreezeMm >= SOAKING_RAIN_MM && { litterIsWet: true }),
       },
       window: bench.window,
       forecast: {
@@ -218,10 +247,35 @@ export function nightUnder(bed: GardenBed, keys: readonly CoverKey[], bench: Ben
   return night.kind === 'night' ? night : undefined;
 }
 
+function snowOn(snowDepthM: number | undefined): { readonly snowDepthM?: number } {
+  return snowDepthM === undefined ? {} : { snowDepthM };
+}
+
+function cropsOf({ plantings }: GardenBed) {
+  return plantings.flatMap(({ cropId }) => cropById(cropId) ?? []);
+}
+
+/** Snow that surely covers a bed as it lies; undefined where it does not. [m] */
+export function snowOverBedM(bed: GardenBed, { summary }: NightWeather): number | undefined {
+  return snowOverPlantsM(bed.covers, cropsOf(bed), summary.leastSnowDepthM);
+}
+
 /** The night with what the bed's own thermometers have taught; what beds share stays as computed. */
 function asLearned(bed: GardenBed, keys: readonly CoverKey[], night: BedNight | undefined): BedNight | undefined {
   if (bed.learned === undefined || night === undefined) return night;
   return learnedNight(night, bed.learned, { covers: keys, ...(bed.frame && { walls: bed.frame.walls }) });
+}
+
+/** A bed of a garden as the energy balance takes it, without snow. */
+export function laidAs(bed: GardenBed): BedAsLaid {
+  const { covers, frame, soilKind, mulch } = bed;
+  return {
+    covers,
+    canopy: canopyOf(bed),
+    ...(frame && { frame }),
+    ...(soilKind && { soilKind }),
+    ...(mulch && { mulch }),
+  };
 }
 
 /** Seedlings hide little of the soil; anything else counts as open winter greens. */
@@ -232,30 +286,4 @@ export function canopyOf({ plantings }: GardenBed): Canopy {
 
 function staysOpenToRain(covers: readonly CoverKey[]): boolean {
   return covers.every((key) => ['fabric', 'cloth', 'litter', 'hoops', 'jugs'].includes(COVERS[key].kind));
-}
-
-/** What grows there and how hard it is; nothing where the table does not know the crop. */
-export function plantingOf(planting: GardenPlanting, wetThenFrozen: boolean): Planting[] {
-  const crop = cropById(planting.cropId);
-  if (crop === undefined) return [];
-  const facts =
-    planting.hardeningIndex === undefined
-      ? planting.stage === 'just-set-out'
-        ? ({ said: 'grown-warm' } as const)
-        : {}
-      : { followedIndex: planting.hardeningIndex };
-  const { hardeningIndex } = assumedHardening(crop, facts);
-  const learned = hardinessLearned(crop, hardeningIndex, planting.outcomes ?? []);
-  return [
-    {
-      crop,
-      hardeningIndex,
-      circumstances: {
-        matureHead: crop.organ === 'head' && planting.stage === 'grown',
-        smallRosette: crop.organ === 'leaf' && planting.stage === 'just-set-out' && hardeningIndex > 0,
-        wetThenFrozen,
-      },
-      ...(learned && { learned }),
-    },
-  ];
 }

@@ -16,8 +16,9 @@ import {
 import type { HourlyForecast } from '../forecast/forecast.ts';
 import { type DayWeather, dayWeather } from '../weather/day-weather.ts';
 import { type HarmfulHours, harmfulHours } from '../weather/harmful-weather.ts';
+import { plantingOf } from './bed-planting.ts';
 import type { Garden, GardenBed, GardenPlanting } from './garden.ts';
-import { canopyOf, gardenSite, plantingOf } from './night-outlook.ts';
+import { gardenSite, laidAs } from './night-outlook.ts';
 import { type SoilBehind, soilBehind } from './soil-behind.ts';
 
 /** A garden's day: when to open and shut what, and when to pick. */
@@ -64,9 +65,11 @@ export function dayAfter(
 export function openingPlan(garden: Garden, forecast: HourlyForecast, day: DaySpan, now: Date): OpeningPlan {
   const weather = dayWeather(forecast, day, now);
   const site = gardenSite(garden, garden.elevationM ?? forecast.gridElevationM ?? 0);
-  const soil = soilBehind(site, weather.series, day.sunset, now);
+  const shared = sharedDay(site, weather.series, day);
+  const cloudKnown = !weather.notes.some(({ code }) => code === 'cloud-assumed-clear');
+  const soil = soilBehind(site, weather.series, { runFrom: shared.start, at: day.sunset, now, cloudKnown });
   const hours = harmfulHours(forecast, later(now, day.sunrise), day.sunset);
-  const bench = { site, weather, soil, shared: sharedDay(site, weather.series, day), from: later(now, day.sunrise) };
+  const bench = { site, weather, soil, shared, from: later(now, day.sunrise) };
   const harmful = { ...hours, sunlessDays: soil.sunlessDays };
   const beds = garden.beds
     .filter(({ plantings }) => plantings.length > 0)
@@ -85,19 +88,13 @@ interface Bench {
 /** Undefined where a kept bed has covers that cannot lie so. */
 function bedOpening(bed: GardenBed, bench: Bench, harmful: HarmfulWeather): BedOpening | undefined {
   const { site, weather, soil, shared, from } = bench;
-  const { covers, frame, soilKind, mulch, learned } = bed;
+  const { covers, learned } = bed;
   const plantings = bed.plantings.flatMap(followed);
-  const laid = {
-    covers,
-    canopy: canopyOf(bed),
-    ...(frame && { frame }),
-    ...(soilKind && { soilKind }),
-    ...(mulch && { mulch }),
-  };
+  const laid = laidAs(bed);
   const input = {
     site,
     weather: weather.series,
-    soil: soil.under(covers),
+    soil: soil.under(laid),
     bed: laid,
     plantings,
     from,

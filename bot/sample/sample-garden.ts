@@ -64,9 +64,18 @@ const TURNS: readonly (readonly [hour: number, screenC: number, dewPointC: numbe
   [96, -5, -7.5, 0.95, 3.5],
   [104, 2, -5, 1, 4],
   [120, -1, -4, 0.9, 3],
+  [128, 3, -2, 0.8, 3],
+  [144, 0, -3, 0.9, 3],
+  [152, 1.5, -6, 0.6, 4],
+  [168, -9.5, -13, 0, 1.5],
+  [176, -5, -13, 0, 2],
+  [192, -13, -16, 0, 1],
+  [200, -4, -12, 0.2, 2],
+  [216, -9, -12, 0.4, 2],
+  [224, 1, -5, 0.9, 3],
 ];
 
-/** Two days behind and three ahead, hour by hour. Invented: no place had this weather. */
+/** Two days behind and seven ahead, hour by hour. Invented: no place had this weather. */
 export function sampleForecast(): HourlyForecast {
   const hours = (TURNS.at(-1)?.[0] ?? 0) + 1;
   const column = (field: 1 | 2 | 3 | 4) => Array.from({ length: hours }, (_, hour) => between(hour, field));

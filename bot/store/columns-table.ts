@@ -144,6 +144,7 @@ export const TABLES: { readonly [Name in keyof Database]: Table<Database[Name]> 
       leaf_spread_k: 'real',
       verdict: 'text',
       covers: 'text',
+      step: 'text?',
     },
   },
   outcome: {

@@ -5,6 +5,13 @@ const NONCE_CHARACTERS = 24;
 const BASE32 = 'abcdefghijklmnopqrstuvwxyz234567';
 
 /** The ledger's place for what goes to a member directly; erasing the member erases it too. */
+/** A forecast cell, as a place of the ledger. */
+export function cellPlace(cellId: string): string {
+  return `${CELL_START}${cellId}`;
+}
+
+export const CELL_START = 'cell:';
+
 export function directPlace(memberId: string): string {
   return `direct:${memberId}`;
 }

@@ -34,12 +34,12 @@ export async function openDatabase(address: DatabaseAddress): Promise<OpenedData
 }
 
 async function prepared(opened: OpenedDatabase<Database>, afterClose: () => void): Promise<Store> {
-  const { db, engine } = opened;
+  const { db, engine, disk } = opened;
   try {
     refuseNewer(await appliedMigrations(db));
     await opened.makeDurable();
     await migrate(db);
-    return new KeptStore(db, engine, afterClose);
+    return new KeptStore(db, engine, afterClose, disk);
   } catch (problem) {
     await db.destroy();
     throw problem;

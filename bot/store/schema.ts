@@ -168,6 +168,7 @@ export interface PredictionRow {
   leaf_spread_k: number;
   verdict: string;
   covers: string;
+  step: string | null;
 }
 
 export interface OutcomeRow {

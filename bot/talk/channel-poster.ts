@@ -57,6 +57,8 @@ export interface ChannelPoster {
   direct(memberId: string, reply: Reply, nonce: string): Promise<Posted>;
   /** The member's own channel, for `findRecent`. */
   directChannelId(memberId: string): Promise<string>;
+  /** The server that the channel belongs to; undefined where the bot cannot see it, or it belongs to none. */
+  guildIdOf(channelId: string): Promise<string | undefined>;
   /** What the bot lacks to post in the channel, in the words that the service's settings use; empty when nothing. */
   rights(channelId: string): Promise<readonly string[]>;
 }

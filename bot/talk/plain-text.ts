@@ -13,7 +13,7 @@ export function drawn(reply: Reply, width = 80): string {
     const indent = section.title === undefined ? '' : '  ';
     blocks.push([...title, ...section.lines.map((line) => wrapped(line, width, indent))].join('\n'));
   }
-  if (reply.picture?.text !== undefined) blocks.push(reply.picture.text.map(clean).join('\n'));
+  if (reply.picture?.text !== undefined) blocks.push(picture(reply.picture.text, width));
   if (reply.cautions !== undefined && reply.cautions.length > 0) {
     blocks.push(reply.cautions.map((caution) => wrapped(`Caution: ${caution}`, width)).join('\n'));
   }
@@ -26,27 +26,39 @@ export function drawn(reply: Reply, width = 80): string {
   return blocks.filter((block) => block !== '').join('\n\n');
 }
 
-/** The text with a blank in place of each control character. */
+/** A drawing in characters keeps its shape, or is left out with a word. */
+function picture(lines: readonly string[], width: number): string {
+  const widest = Math.max(...lines.map(({ length }) => length));
+  if (widest > width) return wrapped(`(The curve is left out: it needs a window of ${widest} columns.)`, width);
+  return lines.map(clean).join('\n');
+}
+
+/** Marks that change the direction of what follows: on a terminal they could turn a sentence round. */
+const DIRECTION_MARKS = /[\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]/g;
+
+/** The text with a blank in place of each control character, and without marks of direction. */
 function clean(text: string): string {
   let out = '';
-  for (const glyph of text) {
+  for (const glyph of text.replace(DIRECTION_MARKS, '')) {
     const code = glyph.codePointAt(0) ?? 0;
     out += code < 32 || (code >= 127 && code < 160) ? ' ' : glyph;
   }
   return out;
 }
 
+/** Lines of at most `width` characters, those after the first indented by two more; a longer word stands alone. */
 function wrapped(text: string, width: number, indent = ''): string {
   const lines: string[] = [];
-  let line = '';
+  let line = indent;
+  let isBegun = false;
   for (const word of clean(text).split(' ')) {
-    if (line !== '' && indent.length + line.length + 1 + word.length > width) {
+    if (isBegun && line.length + 1 + word.length > width) {
       lines.push(line);
-      line = word;
+      line = `${indent}  ${word}`;
     } else {
-      line = line === '' ? word : `${line} ${word}`;
+      line = isBegun ? `${line} ${word}` : `${line}${word}`;
     }
+    isBegun = true;
   }
-  lines.push(line);
-  return lines.map((each, index) => `${index === 0 ? indent : `${indent}  `}${each}`).join('\n');
+  return [...lines, line].join('\n');
 }

@@ -1,6 +1,6 @@
 import { coverWords, forecastLowSdK } from '../../rules/index.ts';
 import { weekdayName } from '../ground/times.ts';
-import { temperatureWithRange } from '../ground/units.ts';
+import { temperature, temperatureWithRange } from '../ground/units.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import { isCover, shortStack } from './night-words.ts';
 import { list } from './phrases.ts';
@@ -11,6 +11,21 @@ export interface AheadTelling {
   readonly nightsAhead: number;
   readonly outlook: NightOutlook;
   readonly worst: BedOutlook;
+}
+
+/** A night to come with the low outside. */
+export interface LowAhead {
+  readonly weekday: string;
+  /** [°C] */
+  readonly lowC: number;
+}
+
+/** "Lows ahead: Wed 22 °F, Thu 19 °F."; empty where the forecast goes no further. */
+export function lowsAheadLines(lows: readonly LowAhead[], { units }: Reader): string[] {
+  if (lows.length === 0) return [];
+  return [
+    `Lows ahead: ${lows.map(({ weekday, lowC }) => `${weekday.slice(0, 3)} ${temperature(lowC, units)}`).join(', ')}.`,
+  ];
 }
 
 /** "Friday looks like the worst night, outside low about 8 °F (4 to 12): have a blanket ready for spinach under low tunnel." */

@@ -1,7 +1,7 @@
 import type { OfficialWarnings } from '../forecast/forecast.ts';
 import { temperature } from '../ground/units.ts';
 import type { BedOutlook } from '../outlook/night-outlook.ts';
-import type { Credit, Section } from '../talk/reply.ts';
+import type { Credit, ReplyFile, Section } from '../talk/reply.ts';
 import { addLine, type BedGroup, pickLine, placeWords } from './club-groups.ts';
 import type { ClubGarden, ClubTelling } from './club-telling.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
@@ -13,7 +13,7 @@ import type { Reader } from './reader.ts';
 import type { Shutting } from './shut-by-words.ts';
 
 /** What of beds a phone shows without much scrolling; the rest is summed up. [characters] */
-const ROOM_FOR_BEDS = 900;
+const ROOM_FOR_BEDS = 560;
 const MOST_OFFICIAL = 4;
 const MOST_NOTES = 3;
 
@@ -48,20 +48,37 @@ export function officialSections({
   ];
 }
 
+function toDoInOrder(groups: readonly BedGroup[]): BedGroup[] {
+  return [...groups.filter(({ doing }) => doing === 'pick'), ...groups.filter(({ doing }) => doing === 'add')];
+}
+
+function doLine(group: BedGroup, reader: Reader): string {
+  return group.doing === 'pick' ? pickLine(group, reader) : addLine(group, reader);
+}
+
+/** Every group at risk in a text of its own, where a post has no room for all. */
+export function allBedsFile(groups: readonly BedGroup[], reader: Reader): ReplyFile[] {
+  const lines = toDoInOrder(groups).map((group) => doLine(group, reader));
+  if (lines.reduce((sum, line) => sum + line.length, 0) <= ROOM_FOR_BEDS) return [];
+  return [{ name: 'all-beds.txt', bytes: new TextEncoder().encode(`${lines.join('\n')}\n`) }];
+}
+
 /** As many groups as there is room for, what must be picked before what can be covered. */
 export function bedSections(groups: readonly BedGroup[], reader: Reader): Section[] {
   const pick: string[] = [];
   const add: string[] = [];
   let room = ROOM_FOR_BEDS;
   let restBeds = 0;
-  const inOrder = [...groups.filter(({ doing }) => doing === 'pick'), ...groups.filter(({ doing }) => doing === 'add')];
-  for (const group of inOrder) {
-    const line = group.doing === 'pick' ? pickLine(group, reader) : addLine(group, reader);
+  for (const group of toDoInOrder(groups)) {
+    const line = doLine(group, reader);
     room -= line.length;
     if (room < 0 && pick.length + add.length > 0) restBeds += group.beds.length;
     else (group.doing === 'pick' ? pick : add).push(line);
   }
-  const rest = restBeds === 0 ? [] : [{ lines: [`And ${counted(restBeds, 'more bed')} at risk; look at your own.`] }];
+  const rest =
+    restBeds === 0
+      ? []
+      : [{ lines: [`And ${counted(restBeds, 'more bed')} at risk: see the list beside this, or your own beds.`] }];
   return [...titled('Pick today what is ready', pick), ...titled('Add cover', add), ...rest];
 }
 

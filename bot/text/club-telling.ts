@@ -1,7 +1,7 @@
 import type { OfficialWarnings } from '../forecast/forecast.ts';
 import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
 import type { Button } from '../talk/reply.ts';
-import type { AheadTelling } from './ahead-words.ts';
+import type { AheadTelling, LowAhead } from './ahead-words.ts';
 import type { LastKnown } from './no-forecast-words.ts';
 import type { Reader } from './reader.ts';
 import type { Shutting } from './shut-by-words.ts';
@@ -27,6 +27,8 @@ export interface ClubTelling {
   /** Beds whose growers have marked the advice as done. */
   readonly markedBeds: number;
   readonly ahead: AheadTelling | undefined;
+  /** Of the nights after this one, as far as the forecast goes. */
+  readonly lowsAhead: readonly LowAhead[];
   /** Set for a second post of the night: only these beds have become worse since the first. */
   readonly worse: ReadonlySet<BedOutlook> | undefined;
   readonly reader: Reader;

@@ -1,7 +1,9 @@
 import {
+  type BedVerdict,
   bookNight,
   COVERS,
   type CoverKey,
+  type Crop,
   coverWords,
   forecastLowSdK,
   type PlantingVerdict,
@@ -45,6 +47,12 @@ export function skyWord(cloudFraction: number): string {
   if (cloudFraction < 0.3) return 'clear';
   if (cloudFraction < 0.75) return 'partly cloudy';
   return cloudFraction < 0.95 ? 'mostly cloudy' : 'overcast';
+}
+
+/** "Long tunnel, kale"; a bed named after its crop is not told twice. */
+export function bedCropWords(bedName: string, crop: Crop, reader: Reader): string {
+  const word = cropWord(crop, reader);
+  return bedName.toLowerCase().includes(word.toLowerCase()) ? bedName : `${bedName}, ${word}`;
 }
 
 /** "spinach holds" or "lettuce: winterkill likely, 3 in 4". */
@@ -117,4 +125,13 @@ export function shortCover(key: CoverKey, { dialect }: Reader): string {
 export function shortStack(keys: readonly CoverKey[], reader: Reader): string {
   const covers = keys.filter(isCover).map((key) => shortCover(key, reader));
   return covers.length === 0 ? 'no cover' : covers.join(' over ');
+}
+
+/** Below what it differs by nobody asks why. [K] */
+const WORTH_EXPLAINING_K = 0.5;
+
+/** Why what is covered gets colder than the forecast; undefined where it does not. */
+export function colderThanOutsideWords({ night, worst, keys }: BedVerdict): string | undefined {
+  if (!keys.some(isCover) || worst.organLowC > night.screenLowC - WORTH_EXPLAINING_K) return undefined;
+  return 'Colder than outside, even covered: the forecast is the air at head height; down at the bed under a clear sky it is colder.';
 }

@@ -8,15 +8,16 @@ import {
 } from '../../rules/index.ts';
 import type { OfficialWarning, OfficialWarnings } from '../forecast/forecast.ts';
 import { clockTime, deadline, shortDay } from '../ground/times.ts';
-import { EIGHTY_PERCENT_Z, temperature, temperatureWithRange } from '../ground/units.ts';
+import { EIGHTY_PERCENT_Z, shortLength, temperature, temperatureWithRange } from '../ground/units.ts';
 import { nightHarms } from '../outlook/night-harms.ts';
-import type { BedOutlook, NightOutlook } from '../outlook/night-outlook.ts';
+import { type BedOutlook, type NightOutlook, snowOverBedM } from '../outlook/night-outlook.ts';
 import type { Reply, Section } from '../talk/reply.ts';
 import { forecastLine, noteLines } from './forecast-words.ts';
-import { hardeningLines } from './hardening-words.ts';
+import { assumedHardeningLines, hardeningLines } from './hardening-words.ts';
 import { HARM_TITLE, harmLines } from './harm-words.ts';
 import { learnedLines } from './learned-words.ts';
-import { isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
+import { longColdLines } from './long-cold-words.ts';
+import { colderThanOutsideWords, isCover, layingWords, outsideLine, shortStack, verdictPhrase } from './night-words.ts';
 import { counted, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
 
@@ -33,7 +34,7 @@ export interface OutlookTelling {
 export function outlookReply(telling: OutlookTelling): Reply {
   const { outlook, official, reader, now } = telling;
   const sections: (Section | undefined)[] = [
-    officialSection(official, telling),
+    officialSection(official, { timeZone: outlook.garden.timeZone, reader }),
     { lines: [outsideLine(outlook, reader)] },
     harmSection(telling),
     pickSection(telling),
@@ -41,10 +42,9 @@ export function outlookReply(telling: OutlookTelling): Reply {
     ...(isFrostless(outlook) ? [] : [shutSection(telling), fineSection(telling)]),
     {
       lines: [
-        ...hardeningLines(
-          outlook.beds.flatMap(({ bed }) => bed.plantings),
-          reader,
-        ),
+        ...(isFrostless(outlook) ? [] : whyColder(outlook)),
+        ...longColdLines(outlook, reader),
+        ...hardeningOf(outlook, reader),
         forecastLine(outlook.forecast, now),
         ...noteLines(outlook.weather.notes, reader),
         ...learnedLines(outlook, reader),
@@ -58,6 +58,25 @@ export function outlookReply(telling: OutlookTelling): Reply {
     credits: outlook.forecast.credits,
     private: true,
   };
+}
+
+/** How hard the plants are known or taken to be, and what the other end of what was assumed would mean. */
+export function hardeningOf({ beds }: NightOutlook, reader: Reader): string[] {
+  return [
+    ...hardeningLines(
+      beds.flatMap(({ bed }) => bed.plantings),
+      reader,
+    ),
+    ...assumedHardeningLines(
+      beds.flatMap(({ bed, verdict }) => verdict.plantings.map((planting) => ({ bedName: bed.name, planting }))),
+      reader,
+    ),
+  ];
+}
+
+/** Once, however many beds it is true of. */
+function whyColder({ beds }: NightOutlook): string[] {
+  return beds.flatMap(({ verdict }) => colderThanOutsideWords(verdict) ?? []).slice(0, 1);
 }
 
 /** How many beds are at risk, and by when to act. */
@@ -79,12 +98,14 @@ export function isFrostless({ beds }: NightOutlook): boolean {
   return beds.every(({ verdict }) => verdict.night.leafLowC - EIGHTY_PERCENT_Z * verdict.night.spread.sdK > 0);
 }
 
-function officialSection(official: OfficialWarnings, { outlook, reader }: OutlookTelling): Section | undefined {
+export function officialSection(
+  official: OfficialWarnings,
+  { timeZone, reader }: { readonly timeZone: string; readonly reader: Reader },
+): Section | undefined {
   if (official.kind === 'not-covered') return undefined;
   if (official.kind === 'unknown') {
     return { lines: ['I could not read the official warnings just now. Look them up before you rely on this.'] };
   }
-  const { timeZone } = outlook.garden;
   const lines = official.warnings.map((warning) => officialLine(warning, timeZone, reader));
   return lines.length === 0 ? undefined : { title: 'Official warning, which comes first', lines };
 }
@@ -150,10 +171,19 @@ function whenToShut({ outlook: { night, garden }, reader, now }: OutlookTelling)
 function fineSection({ outlook, reader }: OutlookTelling): Section | undefined {
   const lines = outlook.beds.flatMap((bed) =>
     bed.step.kind === 'nothing' && !isCovered(bed.bed.covers)
-      ? `${bed.bed.name} (${capped(bed.verdict.plantings, reader)}): holds bare. ${lowLine(bed.verdict, reader)}`
+      ? `${bed.bed.name} (${capped(bed.verdict.plantings, reader)}): holds bare${snowWords(bed, outlook, reader)}. ${lowLine(bed.verdict, reader)}`
       : [],
   );
   return lines.length === 0 ? undefined : { title: 'Nothing to do', lines };
+}
+
+/** " under 25 cm of snow": leave it there. */
+function snowWords({ bed }: BedOutlook, { weather }: NightOutlook, { units }: Reader): string {
+  const overM = snowOverBedM(bed, weather);
+  const toldM = weather.summary.leastSnowDepthM;
+  return overM === undefined || toldM === undefined
+    ? ''
+    : ` under ${shortLength(toldM, units)} of snow, which stays on`;
 }
 
 /** The low that the worst planting is judged by, with its range. */

@@ -1,7 +1,8 @@
 import { DateTime } from 'luxon';
-import { type Crop, type DarkWeeks, MS_PER_DAY } from '../../rules/index.ts';
+import { type AverageFrost, type Crop, type DarkWeeks, MS_PER_DAY } from '../../rules/index.ts';
 import type { CropSowing, PlantedCrop, WinterPlan } from '../outlook/winter-plan.ts';
 import type { Reply, Section } from '../talk/reply.ts';
+import { frostOddsSections } from './frost-odds-words.ts';
 import { capitalised, list } from './phrases.ts';
 import { cropWord, type Reader } from './reader.ts';
 import { dayWords, lengthWords } from './season-words.ts';
@@ -31,6 +32,7 @@ export function winterReply(telling: WinterTelling): Reply {
     { title: 'Dates', lines: dateLines(telling) },
     { title: 'In your beds', lines: plantedLines(telling) },
     ...sowingSections(telling),
+    ...frostOddsSections(averagesOf(telling), telling.plan.garden.timeZone, telling.reader),
     { title: 'How this is reckoned', lines: methodLines(telling) },
   ];
   return {
@@ -95,6 +97,16 @@ function dateLines({ plan, frosts, reader }: WinterTelling): string[] {
     if (frosts.last) dates.push({ at: nearest(frosts.last, middle), words: 'average last frost, as you gave it' });
   }
   return dates.toSorted((a, b) => a.at.getTime() - b.at.getTime()).map(({ at, words }) => `${day(at)}: ${words}.`);
+}
+
+/** The gardener's average frosts about the winter that is told; none within reach of the tropics, where no day is short. */
+function averagesOf({ plan: { weeks }, frosts: { first, last } }: WinterTelling): AverageFrost[] {
+  if (weeks === undefined) return [];
+  const middle = new Date((weeks.firstDay.getTime() + weeks.lastDay.getTime()) / 2);
+  return [
+    ...(first === undefined ? [] : [{ at: nearest(first, middle), which: 'first' as const }]),
+    ...(last === undefined ? [] : [{ at: nearest(last, middle), which: 'last' as const }]),
+  ];
 }
 
 /** That day in the year that brings it nearest to midwinter. */

@@ -28,6 +28,7 @@ export function nightSummary(forecast: HourlyForecast, series: WeatherSeries, ni
     ...present('rainBeforeFreezeMm', rainBeforeFreezeMm(forecast, series, night, to)),
     ...present('newSnowM', sum(told(newSnowM))),
     ...present('snowDepthM', largest(told(snowDepthM))),
+    ...present('leastSnowDepthM', smallest(told(snowDepthM))),
   };
 }
 
@@ -70,6 +71,10 @@ function sum(values: readonly number[]): number | undefined {
 
 function largest(values: readonly number[]): number | undefined {
   return values.length > 0 ? Math.max(...values) : undefined;
+}
+
+function smallest(values: readonly number[]): number | undefined {
+  return values.length > 0 ? Math.min(...values) : undefined;
 }
 
 function present<Name extends string>(name: Name, value: number | undefined): { readonly [name in Name]?: number } {

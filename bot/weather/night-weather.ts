@@ -37,6 +37,8 @@ export interface NightSummary {
   readonly newSnowM?: number;
   /** Deepest snow on the ground in the night, if told. [m] */
   readonly snowDepthM?: number;
+  /** Snow on the ground where it is least in the night. [m] */
+  readonly leastSnowDepthM?: number;
 }
 
 export interface NightWeather {

@@ -30,7 +30,7 @@ export interface Scene {
   readonly exposure: Exposure;
   readonly around: Surroundings;
   isBlanketed: boolean;
-  vent: Vent | undefined;
+  vent: Pick<Vent, 'areaRatio' | 'heightM'> | undefined;
 }
 
 /**

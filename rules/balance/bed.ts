@@ -79,6 +79,8 @@ export interface Bed {
   /** Heat units of an air exchange into latent heat: inverse of the psychrometric constant. [K hPa⁻¹] */
   readonly latentKPerHPa: number;
   readonly soilAlbedoFraction: number;
+  /** Electric heat on the soil; counted with the sun that the soil takes in. [W per m² of bed] */
+  readonly heatWPerM2: number;
   readonly network: HeatNetwork;
   readonly longwave: LongwaveExchange;
   readonly covers: readonly Cover[];

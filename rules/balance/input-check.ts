@@ -22,6 +22,7 @@ export function checkedInput(input: NightInput, stepMin: number): void {
   within('canopy.', 'leafAreaIndex', input.canopy.leafAreaIndex, 0.01, 10);
   within('canopy.', 'leafSizeM', input.canopy.leafSizeM, 0.001, 1);
   checkProfile(input.soilProfile);
+  within('', 'heatWPerM2', input.heatWPerM2 ?? 0, 0, 500);
   checkStack('stack.', input.stack);
   let previousMs = Number.NEGATIVE_INFINITY;
   for (const [i, { at, stack }] of (input.changes ?? []).entries()) {

@@ -52,6 +52,7 @@ export function bedUnder(
     airHeatJPerM3K: airHeatCapacityJPerM3K(input.site.elevationM),
     latentKPerHPa: 1 / psychrometricHPaPerK(input.site.elevationM),
     soilAlbedoFraction: input.soil.albedoFraction,
+    heatWPerM2: input.heatWPerM2 ?? 0,
     network,
     longwave: laidLongwave(covers, crop, ground, path),
     covers,

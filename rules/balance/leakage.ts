@@ -3,6 +3,8 @@ import type { Bed, Cover } from './bed.ts';
 import type { Vent } from './night-input.ts';
 import type { Surroundings } from './surroundings.ts';
 
+type Opening = Pick<Vent, 'areaRatio' | 'heightM'>;
+
 /** General physics. */
 const GRAVITY_M_PER_S2 = 9.81;
 /** Discharge and wind effect of an opening (`vanthoor-2011`). */
@@ -19,7 +21,7 @@ const SEALED_W_PER_M2K = 1e-6;
  * @param around - The surroundings.
  * @param vent - Opening of the outermost cover, if it is open.
  */
-export function setLeakage(bed: Bed, around: Surroundings, vent: Vent | undefined): void {
+export function setLeakage(bed: Bed, around: Surroundings, vent: Opening | undefined): void {
   const { outermost } = bed;
   if (outermost === undefined) return;
   let outsideC = around.coverAirC;
@@ -54,7 +56,7 @@ function leakMPerS({ layer, leakShareFraction }: Cover, windMPerS: number, warmt
  * @returns Flow per area of floor. [m s⁻¹]
  * @see Boulard & Baille 1995 (`boulard-baille-1995`)
  */
-export function ventFlowMPerS(vent: Vent, insideC: number, outsideC: number, windMPerS: number): number {
+export function ventFlowMPerS(vent: Opening, insideC: number, outsideC: number, windMPerS: number): number {
   const meanK = (insideC + outsideC) / 2 + KELVIN_AT_ZERO_C;
   const rise = (2 * GRAVITY_M_PER_S2 * (vent.heightM / 4) * Math.abs(insideC - outsideC)) / meanK;
   return (vent.areaRatio / 2) * DISCHARGE_FRACTION * Math.sqrt(rise + WIND_EFFECT_FRACTION * windMPerS * windMPerS);

@@ -2,7 +2,7 @@ import type { NightSite, WeatherSeries } from '../site-and-weather.ts';
 
 /**
  * What the energy balance of a bed is computed from. SI units, °C; every instant is a `Date`.
- * Fields follow the model specification; the unit ends each name.
+ * Nodes and equations: `README.md` beside this file; the unit ends each name.
  */
 
 export interface Soil {
@@ -107,6 +107,16 @@ export interface CoverStack {
   readonly floorFraction: number;
 }
 
+/** Somebody who opens the outermost cover as far as it takes when the bed gets too warm, and shuts it at the end of each span. */
+export interface Tending {
+  /** Thermometer among the leaves at which the cover is opened, and opened wider. [°C] */
+  readonly limitC: number;
+  /** The least first. */
+  readonly openings: readonly Pick<Vent, 'areaRatio' | 'heightM'>[];
+  /** When somebody is there, in order of time. */
+  readonly spans: readonly { readonly from: Date; readonly to: Date }[];
+}
+
 export interface NightInput {
   readonly site: NightSite;
   readonly start: Date;
@@ -116,6 +126,10 @@ export interface NightInput {
   readonly soilProfile: readonly SoilPoint[];
   readonly canopy: Canopy;
   readonly stack: CoverStack;
+  /** Electric heat spread over the soil of the bed; none when absent. [W m⁻², 0…500] */
+  readonly heatWPerM2?: number;
   /** Stacks that replace the first at the given instants, in order of time. */
   readonly changes?: readonly { readonly at: Date; readonly stack: CoverStack }[];
+  /** Opens the cover by day; vents that the stacks have come first. */
+  readonly tending?: Tending;
 }

@@ -9,6 +9,7 @@ import { instantsMs, isThere, type Stretch, stretchesOf } from './instants.ts';
 import { bedUnder } from './lay-bed.ts';
 import type { NightInput } from './night-input.ts';
 import { blankSurroundings, exposureOf } from './surroundings.ts';
+import { Tended } from './tended.ts';
 
 const DEFAULT_STEP_MIN = 10;
 const SERIES_COUNT = 8;
@@ -65,24 +66,31 @@ export function nightRun(input: NightInput, options: NightRunOptions = {}): Nigh
   const weather = options.prepared ?? preparedWeather(input.site, input.weather, input.start, input.end, stepMin);
   checkedPrepared(weather, input);
   const record = blankRecord(instantsMs(input, stepMin));
+  const tended = input.tending && new Tended(input.tending);
   let carried = options.from;
   let index = 0;
   for (const stretch of stretchesOf(input)) {
     const scene = openScene(input, stretch, outsideAt(weather, stretch.fromMs), carried);
     if (index === 0) note(record, index++, scene, outsideAt(weather, stretch.fromMs));
-    index = runStretch(record, index, scene, stretch, weather, options.onStep);
+    index = runStretch(record, index, { scene, stretch, weather, tended }, options.onStep);
     carried = bedState(scene.bed, carried);
   }
   return { ...record, end: carried ?? { soilC: [] } };
+}
+
+/** A stretch on its way. */
+interface Going {
+  readonly scene: Scene;
+  readonly stretch: Stretch;
+  readonly weather: PreparedWeather;
+  readonly tended: Tended | undefined;
 }
 
 /** Runs to the end of a stretch; returns the index of the instant after it. */
 function runStretch(
   record: Omit<NightRun, 'end'>,
   firstIndex: number,
-  scene: Scene,
-  stretch: Stretch,
-  weather: PreparedWeather,
+  { scene, stretch, weather, tended }: Going,
   onStep: NightRunOptions['onStep'],
 ): number {
   let fromMs = stretch.fromMs;
@@ -90,7 +98,7 @@ function runStretch(
   for (; index < record.timesMs.length; index++) {
     const atMs = record.timesMs[index] ?? 0;
     if (atMs > stretch.toMs) break;
-    const isChanged = dress(scene, fromMs);
+    const isChanged = dress(scene, fromMs, tended?.opening(fromMs, record.thermometerC[index - 1] ?? Number.NaN));
     const outside = outsideAt(weather, atMs);
     const groundBefore = onStep === undefined ? 0 : groundHeatJPerM2(scene.bed);
     advance(scene, outside, (atMs - fromMs) / MS_PER_S, isChanged);
@@ -110,17 +118,17 @@ function openScene(
   const bed = bedUnder(input, stack, outside.screenC, outside.vapourHPa, carried);
   const exposure = exposureOf(input.site, stack, input.canopy.leafSizeM);
   const scene: Scene = { bed, exposure, around: blankSurroundings(), isBlanketed: false, vent: undefined };
-  dress(scene, outside.atMs);
+  dress(scene, outside.atMs, undefined);
   settleStart(scene, outside);
   return scene;
 }
 
-/** Lays on or takes off, opens or shuts what the stack says for the step from this instant; true when something changed. */
-function dress(scene: Scene, fromMs: number): boolean {
+/** Lays on or takes off, opens or shuts what the stack or a grower's hand says for the step from this instant; true when something changed. */
+function dress(scene: Scene, fromMs: number, byHand: Scene['vent']): boolean {
   const { blanket, vent } = scene.bed.stack;
   const { isBlanketed: wasBlanketed, vent: wasOpen } = scene;
   scene.isBlanketed = isThere(blanket, fromMs);
-  scene.vent = isThere(vent, fromMs) && !scene.isBlanketed ? vent : undefined;
+  scene.vent = scene.isBlanketed ? undefined : isThere(vent, fromMs) ? vent : byHand;
   return scene.isBlanketed !== wasBlanketed || scene.vent !== wasOpen;
 }
 

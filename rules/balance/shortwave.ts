@@ -81,7 +81,7 @@ function shareOut(bed: Bed, insideWPerM2: number, pathWPerM2: number): void {
   const passed = light === 0 ? 0 : Math.exp(-CANOPY_EXTINCTION * crop.canopy.leafAreaIndex);
   crop.leaves.sunWPerM2 = floorFraction * CANOPY_ABSORBED_FRACTION * (1 - passed) * light;
   const soilAbsorbed = 1 - bed.soilAlbedoFraction;
-  ground.surface.sunWPerM2 = floorFraction * soilAbsorbed * passed * light;
+  ground.surface.sunWPerM2 = floorFraction * (soilAbsorbed * passed * light + bed.heatWPerM2);
   if (path !== undefined) path.surface.sunWPerM2 = path.floorFraction * soilAbsorbed * pathWPerM2;
 }
 

@@ -219,15 +219,23 @@ export function soilStartC(profile: readonly SoilPoint[]): number[] {
   return [...SOIL_LAYER_CENTRES_M, BOTTOM_M].map((depthM) => profileC(profile, depthM));
 }
 
-function layerCentresM(): number[] {
-  let topM = 0;
-  return THICKNESSES_M.map((thicknessM) => {
-    topM += thicknessM;
-    return topM - thicknessM / 2;
-  });
+/**
+ * The profile from which a column starts again where a run has left it.
+ *
+ * @param soilC - Temperature of each layer and, last, at 1 m, as in a `BedState`. [°C]
+ * @returns Points at the layers' centres, and at 1 m.
+ */
+export function leftProfile(soilC: readonly number[]): SoilPoint[] {
+  return [...SOIL_LAYER_CENTRES_M, BOTTOM_M].map((depthM, i) => ({ depthM, soilC: soilC[i] ?? Number.NaN }));
 }
 
-function profileC(profile: readonly SoilPoint[], depthM: number): number {
+/**
+ * Temperature of a profile at a depth.
+ *
+ * @param profile - Points in order of depth; constant above the first and below the last. [m, °C]
+ * @param depthM - Depth. [m]
+ */
+export function profileC(profile: readonly SoilPoint[], depthM: number): number {
   let above = profile[0];
   for (const point of profile) {
     if (above !== undefined && point.depthM >= depthM) {
@@ -238,4 +246,12 @@ function profileC(profile: readonly SoilPoint[], depthM: number): number {
     above = point;
   }
   return above?.soilC ?? 0;
+}
+
+function layerCentresM(): number[] {
+  let topM = 0;
+  return THICKNESSES_M.map((thicknessM) => {
+    topM += thicknessM;
+    return topM - thicknessM / 2;
+  });
 }

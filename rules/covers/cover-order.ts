@@ -32,13 +32,14 @@ type CoverInOrder = Exclude<CoverKind, 'hoops' | 'jugs'>;
 
 /** What may lie further in than what, anywhere. */
 const MAY_LIE_INSIDE: Readonly<Record<CoverInOrder, readonly CoverInOrder[]>> = {
-  snow: ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame', 'high-tunnel'],
-  'high-tunnel': ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame'],
-  'low-tunnel': ['fabric', 'cloth', 'litter', 'low-tunnel'],
-  frame: ['fabric', 'cloth', 'litter'],
-  fabric: ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame'],
-  cloth: ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame'],
-  mat: ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame'],
+  snow: ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame', 'high-tunnel', 'bell'],
+  'high-tunnel': ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame', 'bell'],
+  'low-tunnel': ['fabric', 'cloth', 'litter', 'low-tunnel', 'bell'],
+  frame: ['fabric', 'cloth', 'litter', 'bell'],
+  fabric: ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame', 'bell'],
+  cloth: ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame', 'bell'],
+  mat: ['fabric', 'cloth', 'mat', 'litter', 'low-tunnel', 'frame', 'bell'],
+  bell: ['litter', 'bell'],
   litter: [],
 };
 
@@ -49,6 +50,7 @@ const MOST_OF_KIND: Readonly<Partial<Record<CoverKind, number>>> = {
   frame: 1,
   'low-tunnel': 2,
   'high-tunnel': 1,
+  bell: 2,
 };
 
 /** Growers put the weatherproof and heavy outside of the light; tunnels and frames are no part of this. */
@@ -57,7 +59,9 @@ const USUAL_FROM_OUTSIDE: readonly CoverKey[] = [
   'mat',
   'quilt',
   'blanket',
+  'bubble-wrap',
   'sheet',
+  'burlap',
   'row-cover-heavy',
   'row-cover-medium',
   'row-cover',

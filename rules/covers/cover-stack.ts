@@ -13,6 +13,8 @@ const BEDS_IN_HIGH_TUNNEL_FRACTION = 0.6;
 /** Skin of a 3.8 l jug per kilogram of water. [m² kg⁻¹] */
 const JUG_M2_PER_KG = 0.028;
 const FEWEST_JUGS_KG_PER_M2 = 20;
+/** Three gallons in a ring of 45 cm (makers' figures, `common-practice`). [kg m⁻²] */
+const WATER_WALL_KG_PER_M2 = 70;
 /** A depth that hoops and lights commonly carry after a snowfall (judgement, on the small side). */
 const ASSUMED_SNOW_M = 0.05;
 /** Less snow than this shuts out neither cold nor light. */
@@ -28,6 +30,8 @@ const LAID_HEIGHT_M = 0.15;
 const LITTER_HEIGHT_M = 0.1;
 /** Half of a household blanket: thinner covers are nearly as cold below as above (judgement). */
 const COLD_TOUCH_BELOW_M2K_PER_W = 0.1;
+/** Resistance of soaked straw, as a share of dry (judgement). */
+const WET_LITTER_SHARE = 0.4;
 const ALWAYS = { from: new Date(-8.64e15), to: new Date(8.64e15) } as const;
 
 export interface StackOptions {
@@ -37,6 +41,8 @@ export interface StackOptions {
   readonly snowDepthM?: number;
   /** Snow fell within a day; settled, the worse blanket, when absent. */
   readonly snowIsFresh?: boolean;
+  /** Rain has soaked the straw or leaves: they hold two fifths of the warmth that they hold dry. */
+  readonly litterIsWet?: boolean;
   /** Water in jugs where they are among the covers; 20 when absent. [kg m⁻², 0…200] */
   readonly waterKgPerM2?: number;
   /** Water when the run begins: the 10 cm soil and 2 K more. [°C] */
@@ -94,7 +100,8 @@ export function coverStack(keys: readonly CoverKey[], options: StackOptions = {}
     options,
     frame: options.frame ?? commonFrame(1),
     ...(snowM >= THINNEST_SNOW_M && { snow: { depthM: snowM, isFresh: options.snowIsFresh ?? false } }),
-    jugs: keys.includes('jugs'),
+    jugs: keys.includes('jugs') || keys.includes('water-wall'),
+    ...(keys.includes('water-wall') && { waterKgPerM2: WATER_WALL_KG_PER_M2 }),
   };
   const night = builtStack(parts, plan);
   // Under snow nothing is taken off.
@@ -118,6 +125,8 @@ interface Plan {
   /** Snow on top of it all. */
   readonly snow?: LyingSnow;
   readonly jugs: boolean;
+  /** Water that a cover itself holds. */
+  readonly waterKgPerM2?: number;
 }
 
 function builtStack(parts: readonly StackPart[], plan: Plan): CoverStack {
@@ -127,7 +136,9 @@ function builtStack(parts: readonly StackPart[], plan: Plan): CoverStack {
   const topped = snow === undefined && parts[0] ? partSkin(parts[0], frame).topped : undefined;
   const single = parts.map((part, index) => {
     const skin = index === 0 && topped ? topped.below : partSkin(part, frame).night;
-    return placedLayer(skin, part, { outside: parts.slice(0, index), inner: parts[index + 1], frame });
+    const layer = placedLayer(skin, part, { outside: parts.slice(0, index), inner: parts[index + 1], frame });
+    const isSoaked = plan.options.litterIsWet === true && index === 0 && isLitter(part);
+    return isSoaked ? { ...layer, resistanceM2KPerW: WET_LITTER_SHARE * layer.resistanceM2KPerW } : layer;
   });
   const layers = isDoubleTunnelAlone(parts) ? doubleTunnelLayers() : single;
   const outermost = parts[0]?.base;
@@ -135,11 +146,15 @@ function builtStack(parts: readonly StackPart[], plan: Plan): CoverStack {
     layers,
     geometry: geometryOf(parts[0], frame),
     ...(outermost !== undefined && COVERS[outermost].kind === 'frame' && { walls: frameWalls(frame) }),
-    ...(plan.jugs && layers.length > 0 && { waterMass: waterMass(plan.options) }),
+    ...(plan.jugs && layers.length > 0 && { waterMass: waterMass(plan) }),
     ...(topped && { blanket: nightBlanket(topped.addition, plan.options) }),
     ...(snow && { snow: snowOn(snow) }),
     floorFraction: isHighTunnel(outermost) && parts.length > 1 ? BEDS_IN_HIGH_TUNNEL_FRACTION : 1,
   };
+}
+
+function isLitter({ base }: StackPart): boolean {
+  return base !== undefined && COVERS[base].kind === 'litter';
 }
 
 /** Snow on the crop itself. */
@@ -147,7 +162,7 @@ function snowedIn(snow: LyingSnow, plan: Plan): CoverStack {
   return {
     layers: [snowLayer(snow)],
     geometry: { kind: 'flat', heightM: LITTER_HEIGHT_M, tiltDeg: 0, azimuthDeg: 0 },
-    ...(plan.jugs && { waterMass: waterMass(plan.options) }),
+    ...(plan.jugs && { waterMass: waterMass(plan) }),
     floorFraction: 1,
   };
 }
@@ -155,7 +170,9 @@ function snowedIn(snow: LyingSnow, plan: Plan): CoverStack {
 /** Whether taking off what comes off by day does more than end a blanket's window. */
 function layersChange(parts: readonly StackPart[], frame: FrameBuild): boolean {
   return parts.some(
-    (part, index) => part.soft.some(comesOffByDay) && (index > 0 || partSkin(part, frame).topped === undefined),
+    (part, index) =>
+      (part.base !== undefined && comesOffByDay(part.base)) ||
+      (part.soft.some(comesOffByDay) && (index > 0 || partSkin(part, frame).topped === undefined)),
   );
 }
 
@@ -168,7 +185,7 @@ function geometryOf(outermost: StackPart | undefined, frame: FrameBuild): CoverG
   const { kind } = COVERS[outermost.base];
   if (kind === 'frame') return frameGeometry(frame);
   if (kind === 'high-tunnel') return { ...flat, kind: 'arch', heightM: HIGH_TUNNEL_HEIGHT_M };
-  if (kind === 'low-tunnel') return { ...flat, kind: 'arch', heightM: HOOP_HEIGHT_M };
+  if (kind === 'low-tunnel' || kind === 'bell') return { ...flat, kind: 'arch', heightM: HOOP_HEIGHT_M };
   return { ...flat, heightM: LITTER_HEIGHT_M };
 }
 
@@ -180,7 +197,8 @@ function isDoubleTunnelAlone(parts: readonly StackPart[]): boolean {
   return parts.length === 1 && parts[0]?.base === 'high-tunnel-double';
 }
 
-function waterMass({ waterKgPerM2 = FEWEST_JUGS_KG_PER_M2, waterStartC = JUGS_START_C }: StackOptions): WaterMass {
+function waterMass({ waterKgPerM2: held, options }: Plan): WaterMass {
+  const { waterKgPerM2 = held ?? FEWEST_JUGS_KG_PER_M2, waterStartC = JUGS_START_C } = options;
   return { kgPerM2: waterKgPerM2, areaRatio: JUG_M2_PER_KG * waterKgPerM2, startC: waterStartC };
 }
 

@@ -4,7 +4,7 @@ import type { MaterialKey } from './material-table.ts';
 
 /**
  * What a thing does in a stack: `fabric` passes light and stays on; `cloth` and `mat` come off by day; `litter` lies
- * loose on the crop; `hoops` and `jugs` are no covers.
+ * loose on the crop; a `bell` is turned over one plant; `hoops` and `jugs` are no covers.
  */
 export type CoverKind =
   | 'fabric'
@@ -15,6 +15,7 @@ export type CoverKind =
   | 'low-tunnel'
   | 'frame'
   | 'high-tunnel'
+  | 'bell'
   | 'hoops'
   | 'jugs';
 
@@ -41,6 +42,8 @@ export interface CoverFacts {
    */
   readonly effort?: number;
   readonly nightAddition?: NightAddition;
+  /** A bell that lets no light through comes off every morning. */
+  readonly offByDay?: boolean;
 }
 
 /**
@@ -204,6 +207,72 @@ export const COVERS: Readonly<Record<CoverKey, CoverFacts>> = {
     british: 'double-skin polytunnel',
     counted: true,
     materials: ['film', 'film'],
+  },
+  'greenhouse-glass': {
+    kind: 'high-tunnel',
+    american: 'glass greenhouse',
+    british: 'glasshouse',
+    counted: true,
+    materials: ['glass'],
+  },
+  'greenhouse-twin-wall': {
+    kind: 'high-tunnel',
+    american: 'twin-wall greenhouse',
+    british: 'twin-wall greenhouse',
+    counted: true,
+    materials: ['twin-wall-4'],
+  },
+  bucket: {
+    kind: 'bell',
+    american: 'bucket',
+    british: 'bucket',
+    counted: true,
+    materials: ['bucket'],
+    effort: 1,
+    offByDay: true,
+  },
+  cloche: {
+    kind: 'bell',
+    american: 'jug cloche',
+    british: 'bottle cloche',
+    counted: true,
+    materials: ['bottle-plastic'],
+    effort: 1,
+  },
+  cardboard: {
+    kind: 'bell',
+    american: 'cardboard box',
+    british: 'cardboard box',
+    counted: true,
+    materials: ['cardboard'],
+    effort: 1,
+    offByDay: true,
+  },
+  'water-wall': {
+    kind: 'bell',
+    american: 'wall of water',
+    british: 'wall of water',
+    counted: true,
+    materials: ['water-tubes'],
+    effort: 3,
+  },
+  burlap: {
+    kind: 'cloth',
+    american: 'burlap',
+    british: 'hessian',
+    counted: false,
+    materials: ['burlap'],
+    effort: 1,
+    nightAddition: { resistanceM2KPerW: 0.11, heatCapacityJPerM2K: 450, source: 'judgement' },
+  },
+  'bubble-wrap': {
+    kind: 'cloth',
+    american: 'bubble wrap',
+    british: 'bubble wrap',
+    counted: false,
+    materials: ['bubble-wrap'],
+    effort: 1,
+    nightAddition: { resistanceM2KPerW: 0.23, heatCapacityJPerM2K: 400, source: 'judgement' },
   },
   hoops: { kind: 'hoops', american: 'hoops', british: 'hoops', counted: false, materials: [], effort: 1 },
   jugs: { kind: 'jugs', american: 'water jugs', british: 'water bottles', counted: false, materials: [], effort: 2 },

@@ -17,6 +17,8 @@ const FRESH_SNOW_W_PER_MK = 0.1;
 const SETTLED_SNOW_W_PER_MK = 0.2;
 /** Double less single polyethylene in a trade table of R-values (`glazing-r-values`): what the air between two skins adds. */
 const BETWEEN_SKINS_M2K_PER_W = 0.13;
+/** Skin of a vessel 40 cm wide and 30 cm high over its own floor would be 4; most of it sees its neighbours and the soil beside it (judgement). */
+const BELL_AREA_RATIO = 1.6;
 /** Leaks of a high tunnel: doors and a long base (judgement, within `infiltration-tables`). [mm s⁻¹ and per m s⁻¹] */
 const HIGH_TUNNEL_LEAK = { leak0MmPerS: 0.3, leak1MmPerM: 0.2 } as const;
 /** Of the outer of two skins, which is clamped to the frame. */
@@ -79,6 +81,7 @@ export function placedLayer(skin: Skin, part: StackPart, { outside, inner, frame
   if (kind === 'high-tunnel') return layerOf(skin, 1.5, inner ? 2 : 2.2);
   if (kind === 'low-tunnel') return lowTunnelLayer(skin, part, outside, inner);
   if (kind === 'frame') return frameLayer(skin, outside, inner, frame);
+  if (kind === 'bell') return layerOf(skin, BELL_AREA_RATIO, 0.3);
   if (kind === 'litter') return layerOf(skin, 1, 0.04, CONTACT_W_PER_M2K);
   return softLayer(skin, part, { outside, inner, frame });
 }

@@ -39,8 +39,8 @@ export function stackParts(keys: readonly CoverKey[]): readonly StackPart[] {
  * tarps and mats. What passes light, straw and snow stay.
  */
 export function comesOffByDay(key: CoverKey): boolean {
-  const { kind } = COVERS[key];
-  return kind === 'cloth' || kind === 'mat';
+  const { kind, offByDay = false } = COVERS[key];
+  return kind === 'cloth' || kind === 'mat' || offByDay;
 }
 
 /**
@@ -70,6 +70,7 @@ function touchingParts(outer: StackPart, inner: StackPart): StackPart {
 /** The same layers without what comes off by day; a layer of nothing else is gone. */
 export function partsByDay(parts: readonly StackPart[]): readonly StackPart[] {
   return parts
+    .filter(({ base }) => base === undefined || !comesOffByDay(base))
     .map((part) => ({ ...part, soft: part.soft.filter((key) => !comesOffByDay(key)) }))
     .filter((part) => part.base !== undefined || part.soft.length > 0);
 }

@@ -1,10 +1,8 @@
-import { bedNight } from '../night/bed-night.ts';
-import { ordinaryNight } from '../night/ordinary-night.ts';
 import type { SourceKey } from '../sources.ts';
 import type { Crop } from './crop.ts';
 import { CROP_TRAITS } from './crop-traits-table.ts';
 import { HARDINESS_ROWS } from './hardiness-list.ts';
-import { BARE_LEAF_SD_K } from './organ-reading.ts';
+import { organLowC, organNight } from './organ-night.ts';
 import { setAsideReason } from './set-aside-table.ts';
 
 /** A bare bed on an ordinary frost night: clear, 2 m s⁻¹. */
@@ -35,10 +33,8 @@ const STEP_C = 2;
 export function bareNights(): readonly BareNight[] {
   const nights: BareNight[] = [];
   for (let outsideC = COLDEST_C; outsideC <= WARMEST_C; outsideC += STEP_C) {
-    const night = bedNight({ ...ordinaryNight(outsideC), bed: { covers: [] } });
-    if (night.kind === 'night') {
-      nights.push({ outsideC, leafLowC: night.leafLowC, surfaceLowC: night.surfaceLowC });
-    }
+    const { leafLowC, surfaceLowC } = organNight(outsideC);
+    nights.push({ outsideC, leafLowC, surfaceLowC });
   }
   return nights;
 }
@@ -51,9 +47,8 @@ export function bareNights(): readonly BareNight[] {
  * @returns The check; `undefined` for a crop on which no list gives an outside low.
  *
  * @remarks
- * The lists were turned into leaf temperatures by a plain 2 K, the chain goes back with the model's own night: where the two
- * disagree by more than that, one of the two conversions is wrong. Roots test the computed soil surface, for
- * their limits rest on tissue temperatures alone.
+ * The lists were turned into temperatures of the organ by the same night, so that this holds what all other sources
+ * together say of the crop against its lists.
  *
  * @see two-thermometers
  */
@@ -62,7 +57,7 @@ export function closingCheck(crop: Crop, nights: readonly BareNight[]): ClosingC
   if (entries.length === 0) return undefined;
   const { lt50C, sdK } = crop.hardened;
   const chainC = outsideAtC(nights, lt50C, crop.judgedBy);
-  const spreadK = Math.hypot(sdK, BARE_LEAF_SD_K);
+  const spreadK = Math.hypot(sdK, organNight(chainC).sdK);
   const fromC = Math.min(...entries.map((entry) => entry.outsideC)) - spreadK;
   const toC = Math.max(...entries.map((entry) => entry.outsideC)) + spreadK;
   return { cropId: crop.id, entries, chainC, fromC, toC, within: chainC >= fromC && chainC <= toC };
@@ -78,9 +73,13 @@ function listEntries(crop: Crop): ClosingCheck['entries'] {
   });
 }
 
-/** Outside low that goes with a low of the organ, between computed nights. */
-function outsideAtC(nights: readonly BareNight[], organC: number, judgedBy: Crop['judgedBy']): number {
-  const organ = (night: BareNight) => (judgedBy === 'surface' ? night.surfaceLowC : night.leafLowC);
+/**
+ * Outside low that goes with a low of the organ, between computed nights.
+ *
+ * @throws RangeError when `organC` is outside what the nights span.
+ */
+export function outsideAtC(nights: readonly BareNight[], organC: number, judgedBy: Crop['judgedBy']): number {
+  const organ = (night: BareNight) => organLowC(night, judgedBy);
   for (const [index, warmer] of nights.entries()) {
     const colder = nights[index - 1];
     if (colder === undefined || organ(warmer) < organC) continue;

@@ -20,13 +20,23 @@ export interface Tolerance {
   readonly sdK: number;
 }
 
-/** What is known of a crop in one state, with where it comes from. */
-export interface SourcedTolerance extends Tolerance {
-  readonly sources: readonly SourceKey[];
+/** The limits of one organ in both states; the same in both where cold does not harden it. */
+export interface OrganLimits {
+  /** Grown warm. */
+  readonly unhardened: Tolerance;
+  /** Fully hardened by weeks of cold. */
+  readonly hardened: Tolerance;
+}
+
+/** The part that is not eaten, where growers keep the two apart. */
+export interface OtherOrgan extends OrganLimits {
+  readonly name: 'tops' | 'leaves' | 'outer leaves' | 'bulbs';
+  readonly judgedBy: 'leaf' | 'surface';
+  readonly hardens: boolean;
 }
 
 /** One crop of the table. */
-export interface Crop {
+export interface Crop extends OrganLimits {
   readonly id: CropId;
   readonly name: CropName;
   readonly organ: Organ;
@@ -34,10 +44,9 @@ export interface Crop {
   readonly judgedBy: 'leaf' | 'surface';
   /** False where cold weather does not make it hardier; both states are then the same. */
   readonly hardens: boolean;
-  /** Grown warm. */
-  readonly unhardened: SourcedTolerance;
-  /** Fully hardened by weeks of cold. */
-  readonly hardened: SourcedTolerance;
+  /** False where no statement of a source speaks of it: it is then judged by its kind alone. */
+  readonly isKnown: boolean;
+  readonly other?: OtherOrgan;
   /** Open at this temperature among the leaves where sources ask for less than the usual 24 °C. [°C] */
   readonly ventAboveC?: { readonly tempC: number; readonly source: SourceKey };
   /** From sowing to picking size in spring weather, as on seed packets; absent for what stands for years. [d] */

@@ -1,5 +1,6 @@
 import type { SourceKey } from '../sources.ts';
 import type { HardinessRow } from './hardiness-row.ts';
+import type { OutcomeRow } from './outcome-row.ts';
 
 export type PlantSize = 'big' | 'small';
 
@@ -16,6 +17,8 @@ export const SIZED_ROWS: readonly SizedRows[] = [
   { source: 'winterkill-list-2012', crop: 'lettuce', noted: 'large leaves', size: 'big' },
   { source: 'winterkill-list-2018', crop: 'lettuce', noted: 'large leaves', size: 'big' },
   { source: 'mountain-log', crop: 'lettuce (romaine)', noted: 'mature romaine', size: 'big' },
+  { source: 'yuma-freeze', crop: 'lettuce (crisphead)', noted: 'harvest', size: 'big' },
+  { source: 'yuma-freeze', crop: 'lettuce (romaine)', noted: 'harvest', size: 'big' },
   { source: 'winterkill-list-2020', crop: 'garlic', noted: 'large tops', size: 'big' },
   { source: 'winterkill-list-2020', crop: 'garlic', noted: 'even small tops', size: 'small' },
   { source: 'winterkill-list-2020', crop: 'onion (potato/multiplier)', noted: 'large tops', size: 'big' },
@@ -29,8 +32,8 @@ export const SIZED_ROWS: readonly SizedRows[] = [
  * @param row - A row of the sources.
  * @returns `undefined` for ordinary plants, or where the source does not say.
  */
-export function plantSize(row: HardinessRow): PlantSize | undefined {
+export function plantSize(row: HardinessRow | OutcomeRow): PlantSize | undefined {
   return SIZED_ROWS.find(
-    ({ source, crop, noted }) => source === row.source && crop === row.crop && row.note.includes(noted),
+    ({ source, crop, noted }) => source === row.source && crop === row.crop && (row.note ?? '').includes(noted),
   )?.size;
 }

@@ -1,6 +1,6 @@
 /** First damage lies this far above the median lethal temperature of a hardy leaf, 2 to 4 measured (`tamura-2000`). [K] */
 const FIRST_DAMAGE_ABOVE_K = 3;
-/** Kill lies this far below it (`tolerance-weights`). [K] */
+/** Kill lies this far below it (`limit-statements`). [K] */
 const KILL_BELOW_K = 1;
 
 /** How far the limits of one organ in one state lie apart. */
@@ -19,7 +19,7 @@ export interface Spacing {
  * @remarks
  * A tomato leaf or a curd has no 4 K between its first mark and its end: ice spoils it at once.
  *
- * @see tamura-2000; tolerance-weights, starting-pairs (judgement)
+ * @see tamura-2000; limit-statements, starting-pairs (judgement)
  */
 export function spacing(pair: readonly [firstDamageC: number, killC: number]): Spacing {
   const width = Math.min(1, (pair[0] - pair[1]) / (FIRST_DAMAGE_ABOVE_K + KILL_BELOW_K));

@@ -39,6 +39,9 @@ export const STARTING_PAIRS = {
   tender: { unhardened: [0, -1.5] },
   // ————— ours
   'tuscan kale': { unhardened: [-3, -6], hardened: [-7, -11] },
+  'cole leaf': { unhardened: [-3, -6], hardened: [-6, -11] },
+  'root top': { unhardened: [-2, -5], hardened: [-5, -10] },
+  'bulb in soil': { unhardened: [-3, -7], hardened: [-6, -11] },
   'hardy root': { unhardened: [-1.5, -3], hardened: [-3, -5] },
   'swollen stem': { unhardened: [-2, -5], hardened: [-5, -9] },
   'strawberry crown': { unhardened: [-3, -7], hardened: [-8, -13] },

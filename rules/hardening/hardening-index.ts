@@ -43,7 +43,7 @@ const KEPT_AFTER_WARM_DAY = 0.4;
 export function hardeningIndex(days: readonly HardeningDay[], startIndex?: number): number {
   if (days.length === 0) throw new RangeError('days is empty: at least one day is needed');
   const lowsC = days.map((day) => day.lowC);
-  let index = startIndex ?? settledIndex(meanOf(lowsC.slice(0, DAYS_REMEMBERED)));
+  let index = startIndex ?? settledHardeningIndex(days.slice(0, DAYS_REMEMBERED));
   if (!(index >= 0 && index <= 1)) throw new RangeError(`startIndex ${index} is outside 0…1`);
   for (const [day, { lowC, meanC }] of days.entries()) {
     if (!(meanC >= lowC)) throw new RangeError(`meanC ${meanC} is below lowC ${lowC}`);
@@ -54,9 +54,15 @@ export function hardeningIndex(days: readonly HardeningDay[], startIndex?: numbe
   return index;
 }
 
-/** Index of plants that have long had such nights. [°C → 0…1] */
-function settledIndex(weekLowC: number): number {
-  return between(weekLowC, [FULL_GAIN_BELOW_C, 1], [NO_GAIN_ABOVE_C, 0]);
+/**
+ * Index of plants that have long had such nights.
+ *
+ * @param days - At least one; their lows count by the mean.
+ * @returns 1 up to 2 °C, 0 from 8 °C on. [0…1]
+ * @see tamura-2002
+ */
+export function settledHardeningIndex(days: readonly HardeningDay[]): number {
+  return between(meanOf(days.map(({ lowC }) => lowC)), [FULL_GAIN_BELOW_C, 1], [NO_GAIN_ABOVE_C, 0]);
 }
 
 function paceOf(weekLowC: number): number {

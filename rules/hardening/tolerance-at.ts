@@ -14,7 +14,7 @@ const OVERTAKEN_BEYOND_SDS = 2.33;
  * @returns Its limits as temperatures of the organ; the same at every index for a crop that does not harden.
  * @throws RangeError when `hardeningIndex` is outside 0…1.
  *
- * @see two-thermometers, tolerance-weights (judgement); the limits' own sources stand with the crop
+ * @see two-thermometers, limit-statements (judgement); the limits' own sources stand with the crop
  */
 export function toleranceAt(crop: Crop, hardeningIndex: number): Tolerance {
   if (!(hardeningIndex >= 0 && hardeningIndex <= 1)) {

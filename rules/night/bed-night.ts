@@ -1,4 +1,4 @@
-import type { Canopy, NightInput } from '../balance/night-input.ts';
+import type { Canopy, CoverStack, NightInput, Vent } from '../balance/night-input.ts';
 import { type NightRun, nightRun } from '../balance/night-run.ts';
 import { frozenFraction, thawedAt } from '../balance/thaw.ts';
 import type { CoverKey, FrameBuild } from '../covers/cover-key.ts';
@@ -15,6 +15,7 @@ import { type ForecastKind, leafSpread, type Spread } from './spread.ts';
 
 const HOUR_MS = 3_600_000;
 const MINUTE_MS = 60_000;
+const COARSE_STEP_MIN = 30;
 /** Blankets come off an hour after sunrise (common practice). */
 const UNCOVER_AFTER_SUNRISE_H = 1;
 /** Long enough for leaves to thaw. */
@@ -36,6 +37,8 @@ export interface SharedNight {
   readonly start: Date;
   readonly end: Date;
   readonly sunset: Date;
+  /** Where weather that was forecast or seen begins; before it the day is made up. */
+  readonly knownFrom: Date;
   /** When blankets and the like are on. */
   readonly nightCover: TimeWindow;
   readonly prepared: PreparedWeather;
@@ -52,6 +55,14 @@ export interface BedAsLaid {
   readonly snowDepthM?: number;
   readonly snowIsFresh?: boolean;
   readonly waterKgPerM2?: number;
+  /** Water that is set out at shutting time, this warm; it stands there from the day before when absent. [°C] */
+  readonly waterAtDuskC?: number;
+  /** Outermost cover that stays open all night. */
+  readonly opening?: Pick<Vent, 'areaRatio' | 'heightM'>;
+  /** Electric heat spread over the soil. [W m⁻², 0…500] */
+  readonly heatWPerM2?: number;
+  /** Rain has soaked the straw or leaves on top. */
+  readonly litterIsWet?: boolean;
 }
 
 export interface BedNightInput {
@@ -119,6 +130,7 @@ export function sharedNight(
     start,
     end,
     sunset,
+    knownFrom: new Date(Math.max(start.getTime(), firstMs + (weather.assumedH ?? 0) * HOUR_MS)),
     nightCover: { from: night?.shutBy ?? window.from, to: new Date(uncoverMs) },
     prepared: preparedWeather(site, weather, start, end),
   };
@@ -147,7 +159,8 @@ export function bedNight(
     ...(bed.snowDepthM !== undefined && { snowDepthM: bed.snowDepthM }),
     ...(bed.snowIsFresh !== undefined && { snowIsFresh: bed.snowIsFresh }),
     ...(bed.waterKgPerM2 !== undefined && { waterKgPerM2: bed.waterKgPerM2 }),
-    waterStartC: soil.soil10CmC + JUGS_ABOVE_SOIL_K,
+    ...(bed.litterIsWet !== undefined && { litterIsWet: bed.litterIsWet }),
+    waterStartC: bed.waterAtDuskC ?? soil.soil10CmC + JUGS_ABOVE_SOIL_K,
     nightCover: shared.nightCover,
   });
   if (stack.kind === 'unsound') return stack;
@@ -165,24 +178,35 @@ function nightInput({ site, weather, soil, bed }: BedNightInput, stack: SoundSta
     soil: soilOf(bed.soilKind ?? 'moist', bed.mulch),
     soilProfile: soil.profile,
     canopy: bed.canopy ?? OPEN_GREENS,
+    ...(bed.heatWPerM2 !== undefined && { heatWPerM2: bed.heatWPerM2 }),
   };
-  if (stack.day === stack.night) return { ...common, stack: stack.night };
+  const opened = (laid: CoverStack) => withOpening(laid, bed.opening, start, end);
+  const [day, night] = [opened(withoutWater(stack.day, bed)), opened(stack.night)];
+  if (stack.day === stack.night && bed.waterAtDuskC === undefined) return { ...common, stack: night };
   return {
     ...common,
-    stack: stack.day,
+    stack: day,
     changes: [
-      { at: nightCover.from, stack: stack.night },
-      { at: nightCover.to, stack: stack.day },
+      { at: nightCover.from, stack: night },
+      { at: nightCover.to, stack: day },
     ],
   };
 }
 
-function nightOf(
-  { site, soil, bed, window, forecast }: BedNightInput,
-  stack: SoundStack,
-  run: NightRun,
-  shared: SharedNight,
-): BedNight {
+function withOpening(laid: CoverStack, opening: BedAsLaid['opening'], from: Date, to: Date): CoverStack {
+  if (opening === undefined || opening.areaRatio === 0 || laid.layers.length === 0) return laid;
+  return { ...laid, vent: { ...opening, from, to } };
+}
+
+/** Water that is set out at dusk does not stand there by day. */
+function withoutWater(laid: CoverStack, { waterAtDuskC }: BedAsLaid): CoverStack {
+  if (waterAtDuskC === undefined) return laid;
+  const { waterMass: _, ...rest } = laid;
+  return rest;
+}
+
+function nightOf(input: BedNightInput, stack: SoundStack, run: NightRun, shared: SharedNight): BedNight {
+  const { site, soil, bed, window, forecast } = input;
   const { first, last } = stepsWithin(run, window);
   const low = lowest(run.leafC, first, last);
   const leafLowC = run.leafC[low] ?? Number.NaN;
@@ -208,12 +232,29 @@ function nightOf(
       cloudFraction: cloudAt(shared.prepared.series, leafLowAt),
       windMPerS: outside.wind10MPerS,
       soilSdK: soil.sdK,
-      sunBeforeNightH: (shared.sunset.getTime() - shared.start.getTime()) / HOUR_MS,
+      ...(stack.night.layers.length > 0 && { soilShareK: soilShareK(input, stack, shared) }),
+      sunBeforeNightH: (shared.sunset.getTime() - shared.knownFrom.getTime()) / HOUR_MS,
       forecast,
     }),
     stack,
     run,
   };
+}
+
+/**
+ * Half of what the leaf minimum moves between a soil that is warmer and one that is colder by its standard deviation: far more where the cold
+ * one has spent the heat of its freezing than on an ordinary night. In coarse steps, for a difference.
+ */
+function soilShareK(input: BedNightInput, stack: SoundStack, shared: SharedNight): number {
+  const { soil, window } = input;
+  const base = { ...nightInput(input, stack, shared), end: window.to };
+  const leafLowC = (byK: number) => {
+    const soilProfile = soil.profile.map(({ depthM, soilC }) => ({ depthM, soilC: soilC + byK }));
+    const run = nightRun({ ...base, soilProfile }, { prepared: shared.prepared, stepMin: COARSE_STEP_MIN });
+    const { first, last } = stepsWithin(run, window);
+    return run.leafC[lowest(run.leafC, first, last)] ?? Number.NaN;
+  };
+  return Math.max(0, leafLowC(soil.sdK) - leafLowC(-soil.sdK)) / 2;
 }
 
 /** Indices of the first and last step inside a window. */

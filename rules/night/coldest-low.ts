@@ -37,7 +37,7 @@ export function ordinaryNights(bed: BedAsLaid, options: OrdinaryNightOptions = {
   return (lowC) => {
     const before = known.get(lowC);
     if (before !== undefined) return before;
-    const night = ordinaryNight(lowC, options);
+    const night = ordinaryNight(lowC, { coveredForWeeks: bed.covers, ...options });
     // Only the weather hangs on the low: hours and sun are those of the first night.
     hours ??= sharedNight(night.site, night.weather, night.window, 0);
     const prepared = underSameSun(hours.prepared, night.weather);

@@ -9,7 +9,7 @@ type Openness = Pick<NightSite, 'skyViewFraction' | 'shelterFraction' | 'inversi
 
 /**
  * Sky view, shelter and inversion by exposure: open level ground, hedged or fenced garden, frost hollow, hill top, beside a
- * house wall. Values within the brackets of the model specification, section 3; the choice inside them is judgement.
+ * house wall. Values within the brackets of the physics page (`rules/balance/README.md`, section 3); the choice inside them is judgement.
  */
 const OPENNESS: Readonly<Record<Exposure, Openness>> = {
   open: { skyViewFraction: 1, shelterFraction: 0.8, inversionK: 3 },

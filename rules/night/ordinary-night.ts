@@ -1,8 +1,9 @@
+import type { CoverKey } from '../covers/cover-key.ts';
 import type { NightSite, WeatherSeries } from '../site-and-weather.ts';
 import { sunTimes } from '../sun/sunrise-sunset.ts';
 import { assumedClimate, type Climate, climateGroundC } from './climate.ts';
 import { dailyCurveC } from './daily-curve.ts';
-import { measuredSoil, type SoilStart, soilAt } from './soil-start.ts';
+import { coldestSoilC, measuredSoil, type SoilStart, soilAt, soilStart, usualWeekC } from './soil-start.ts';
 
 export const NIGHT_SKIES = ['clear', 'half', 'overcast'] as const;
 export type NightSky = (typeof NIGHT_SKIES)[number];
@@ -40,17 +41,6 @@ const SNOW_INVERSION_K = 5;
 const FROST_SEASON_BELOW_C = 14;
 const ORDINARY_YEAR = 2025;
 
-/**
- * 10 cm soil for a low on 1 December: 6 °C at −4 °C, 0.4 K less for every kelvin colder, down to a soil that is just frozen.
- * Within 1.2 K of the pairs in the model's own cases.
- */
-const SOIL_AT_ZERO_C = 7.6;
-const SOIL_PER_LOW = 0.4;
-const COLDEST_SOIL_C = -1;
-const WARMEST_SOIL_C = 12;
-/** Autumn soil is warmer: half of what the climate says, at most this. */
-const AUTUMN_SHARE = 0.5;
-const MOST_AUTUMN_K = 4;
 /** Under snow the top soil hovers just above freezing. */
 const SNOW_SOIL_C = 1.5;
 const DEEP_PER_LOW = 0.25;
@@ -61,10 +51,16 @@ const SOIL_SD_K = 2;
 export interface OrdinaryNightOptions {
   readonly sky?: NightSky;
   readonly wind?: NightWind;
+  /** In figures, instead of `wind`. [m s⁻¹ at 10 m, 0…60] */
+  readonly windMPerS?: number;
   /** Snow lies round the bed: colder air at the ground, soil near freezing. */
   readonly snowLying?: boolean;
   /** What is known of the place. */
   readonly site?: Partial<NightSite>;
+  /** What has lain on the bed for weeks: soil under film is warmer. */
+  readonly coveredForWeeks?: readonly CoverKey[];
+  /** Mean air of the week before, where it is known. [°C] */
+  readonly weekMeanC?: number;
   /** A day of the season that is meant; outside the frost season, or absent, the first of December (June in the south). */
   readonly date?: Date;
   readonly measured10CmC?: number;
@@ -74,7 +70,10 @@ export interface OrdinaryNightOptions {
 export interface OrdinaryNight {
   readonly site: NightSite;
   readonly weather: WeatherSeries;
+  /** Under what has lain there for weeks. */
   readonly soil: SoilStart;
+  /** The same under anything else. */
+  soilUnder(coveredForWeeks: readonly CoverKey[]): SoilStart;
   readonly window: { readonly from: Date; readonly to: Date };
   readonly forecast: { readonly kind: 'stated' };
   /** What was assumed, for the answer to say. */
@@ -99,17 +98,37 @@ export interface OrdinaryNight {
  *
  * @remarks
  * All judgement: range of the day 12 K (clear), 9 K (half), 5 K (overcast); dew point 3 K below the low; colder lows go with
- * colder soil, see the constants. A night after sunless days has colder soil, a windy cold snap warmer.
+ * colder soil, see {@link usualWeekC}. A night after sunless days has colder soil, a windy cold snap warmer.
  */
 export function ordinaryNight(lowC: number, options: OrdinaryNightOptions = {}): OrdinaryNight {
-  if (!(lowC >= -45 && lowC <= 25)) throw new RangeError(`lowC ${lowC} is outside −45…25`);
-  const { sky = 'clear', wind = 'light', snowLying = false } = options;
   const site = ordinarySite(options);
   const climate = assumedClimate(site.latitudeDeg, site.elevationM);
   const { night, seasonGiven } = seasonOf(options.date, climate, site.latitudeDeg);
+  return nightLike(lowC, night, seasonGiven, options);
+}
+
+/**
+ * The night of a low on a day that is known, in any season.
+ *
+ * @param lowC - As for {@link ordinaryNight}. [°C, −45…25]
+ * @param day - The day before the night, by its noon.
+ * @param options - What else is known.
+ */
+export function datedNight(lowC: number, day: Date, options: Omit<OrdinaryNightOptions, 'date'> = {}): OrdinaryNight {
+  return nightLike(lowC, day, true, options);
+}
+
+function nightLike(lowC: number, night: Date, seasonGiven: boolean, options: OrdinaryNightOptions): OrdinaryNight {
+  if (!(lowC >= -45 && lowC <= 25)) throw new RangeError(`lowC ${lowC} is outside −45…25`);
+  const { sky = 'clear' } = options;
+  const windMPerS = options.windMPerS ?? WIND_10_M_PER_S[options.wind ?? 'light'];
+  if (!(windMPerS >= 0 && windMPerS <= 60)) throw new RangeError(`windMPerS ${windMPerS} is outside 0…60`);
+  const wind = options.windMPerS === undefined ? (options.wind ?? 'light') : windOf(windMPerS);
+  const site = ordinarySite(options);
   const { sunrise, sunset, dayLengthH } = sunOn(night, site);
   const curve = { lowC, rangeK: RANGE_K[sky], peakAfterH: dayLengthH / 2 + PEAK_AFTER_NOON_H };
   const nextSunrise = new Date(sunrise.getTime() + 24 * HOUR_MS);
+  const soilUnder = (covers: readonly CoverKey[]) => ordinarySoil(lowC, sunset, site, covers, options);
   const hours = Array.from({ length: 24 + HOURS_AFTER_SUNRISE + 1 }, (_, hour) => hour);
   return {
     site,
@@ -119,13 +138,21 @@ export function ordinaryNight(lowC: number, options: OrdinaryNightOptions = {}):
       screenC: hours.map((hour) => dailyCurveC(curve, hour)),
       dewPointC: hours.map(() => lowC - DEW_POINT_BELOW_LOW_K),
       cloudFraction: hours.map(() => CLOUD_FRACTION[sky]),
-      wind10MPerS: hours.map(() => WIND_10_M_PER_S[wind]),
+      wind10MPerS: hours.map(() => windMPerS),
     },
-    soil: ordinarySoil(lowC, night, climate, snowLying, options.measured10CmC),
+    soil: soilUnder(options.coveredForWeeks ?? []),
+    soilUnder,
     window: { from: sunset, to: new Date(nextSunrise.getTime() + WINDOW_AFTER_SUNRISE_H * HOUR_MS) },
     forecast: { kind: 'stated' },
-    assumed: { sky, wind, dayRangeK: curve.rangeK, windMPerS: WIND_10_M_PER_S[wind], night, seasonGiven },
+    assumed: { sky, wind, dayRangeK: curve.rangeK, windMPerS, night, seasonGiven },
   };
+}
+
+/** The word for a wind in figures: half-way between two. */
+function windOf(windMPerS: number): NightWind {
+  if (windMPerS < 1.6) return 'calm';
+  if (windMPerS < 3) return 'light';
+  return windMPerS < 5.5 ? 'breezy' : 'windy';
 }
 
 function ordinarySite({ site, snowLying }: OrdinaryNightOptions): NightSite {
@@ -158,17 +185,20 @@ function sunOn(night: Date, site: NightSite): { sunrise: Date; sunset: Date; day
 
 function ordinarySoil(
   lowC: number,
-  night: Date,
-  climate: Climate,
-  snowLying: boolean,
-  measured10CmC: number | undefined,
+  at: Date,
+  site: NightSite,
+  coveredForWeeks: readonly CoverKey[],
+  { weekMeanC, measured10CmC, snowLying = false }: OrdinaryNightOptions,
 ): SoilStart {
-  const winter = firstOfWinter(climate.warmestDay < 100 ? -1 : 1);
-  const autumnK = AUTUMN_SHARE * (climateGroundC(climate, night, 0.1) - climateGroundC(climate, winter, 0.1));
-  const seasonK = Math.max(0, Math.min(MOST_AUTUMN_K, autumnK));
-  const openC = Math.max(COLDEST_SOIL_C, Math.min(WARMEST_SOIL_C, SOIL_AT_ZERO_C + SOIL_PER_LOW * lowC + seasonK));
-  const guessC = snowLying ? Math.min(openC, SNOW_SOIL_C) : openC;
+  const climate = assumedClimate(site.latitudeDeg, site.elevationM);
+  const guess = soilStart({
+    ...{ site, at, climate, coveredForWeeks },
+    weekMeanC: weekMeanC ?? usualWeekC(lowC, at, climate),
+    ...(weekMeanC === undefined && { guessSdK: SOIL_SD_K }),
+  });
   const shiftK = DEEP_PER_LOW * (lowC - REFERENCE_LOW_C);
-  const deepC = climateGroundC(climate, night, 0.8) + Math.max(-MOST_DEEP_SHIFT_K, Math.min(0, shiftK));
-  return measured10CmC === undefined ? soilAt(guessC, deepC, SOIL_SD_K) : measuredSoil(measured10CmC, deepC);
+  const shiftedC = guess.deepC + Math.max(-MOST_DEEP_SHIFT_K, Math.min(0, shiftK));
+  const deepC = Math.max(coldestSoilC(coveredForWeeks), shiftedC);
+  if (measured10CmC !== undefined) return measuredSoil(measured10CmC, deepC);
+  return soilAt(snowLying ? Math.min(guess.soil10CmC, SNOW_SOIL_C) : guess.soil10CmC, deepC, guess.sdK);
 }

@@ -27,6 +27,7 @@ const GROUP_OF_SINGLE: Readonly<Record<CoverKind, SpreadGroup>> = {
   'low-tunnel': 'film-tunnel',
   frame: 'frame',
   'high-tunnel': 'high-tunnel',
+  bell: 'film-tunnel',
   hoops: 'bare',
   jugs: 'bare',
 };
@@ -70,6 +71,8 @@ export interface SpreadInput {
   /** Wind at 10 m then. [m s⁻¹] */
   readonly windMPerS: number;
   readonly soilSdK: number;
+  /** Half of what the leaf minimum moves when the soil begins so much warmer and colder; by the table when absent. [K] */
+  readonly soilShareK?: number;
   /** Hours of weather before sunset that the run began with; a day when absent. [h] */
   readonly sunBeforeNightH?: number;
   readonly forecast: ForecastKind;
@@ -78,7 +81,7 @@ export interface SpreadInput {
 /**
  * Standard deviation of the leaf minimum.
  *
- * @returns Forecast error scaled by how much of it reaches the leaf, spread of the model, soil beyond the 1.5 K in that, and
+ * @returns Forecast error scaled by how much of it reaches the leaf, spread of the model, the soil's share beyond that of 1.5 K on an ordinary night, and
  * an unknown weight of row cover and a day before that nobody told of, in quadrature.
  *
  * @remarks Under half or full cloud the truth lies rather on the cold side: a gap in the cloud costs 1–3 K.
@@ -86,7 +89,8 @@ export interface SpreadInput {
 export function leafSpread(input: SpreadInput): Spread {
   const row = SPREADS[spreadGroup(input.covers, input.walls)];
   const forecastSdK = forecastLowSdK(input.forecast, input);
-  const beyondTableK = Math.sqrt(Math.max(0, input.soilSdK ** 2 - SOIL_SD_IN_TABLE_K ** 2));
+  const soilShareK = input.soilShareK ?? row.perSoilK * input.soilSdK;
+  const soilBeyondTableK = Math.sqrt(Math.max(0, soilShareK ** 2 - (row.perSoilK * SOIL_SD_IN_TABLE_K) ** 2));
   const parts: SpreadPart[] = [
     { cause: 'forecast', sdK: row.perForecastK * forecastSdK },
     {
@@ -97,7 +101,7 @@ export function leafSpread(input: SpreadInput): Spread {
         between(WIND_OF_COLUMNS, row.modelSdK, input.windMPerS),
       ),
     },
-    { cause: 'soil', sdK: row.perSoilK * beyondTableK },
+    { cause: 'soil', sdK: soilBeyondTableK },
     { cause: 'day-unknown', sdK: row.withoutDayK * shareOfDayMissing(input.sunBeforeNightH) },
     { cause: 'row-cover-weight', sdK: input.covers.includes('row-cover') ? UNKNOWN_WEIGHT_SD_K : 0 },
   ];
@@ -137,7 +141,8 @@ export function spreadGroup(covers: readonly CoverKey[], walls?: WallKey): Sprea
   const kinds = covers.map((key) => COVERS[key].kind).filter((kind) => kind !== 'hoops' && kind !== 'jugs');
   if (kinds.length === 0) return 'bare';
   if (kinds.some((kind) => kind === 'litter' || kind === 'snow')) return 'litter-or-snow';
-  if (covers.some((key) => COVERS[key].nightAddition !== undefined && key !== 'sheet')) return 'night-cover';
+  if (covers.some((key) => COVERS[key].nightAddition !== undefined && key !== 'sheet' && key !== 'burlap'))
+    return 'night-cover';
   if (covers.includes('high-tunnel-double')) return 'inside-high-tunnel';
   if (kinds.length > 1) return kinds.includes('high-tunnel') ? 'inside-high-tunnel' : 'two-covers';
   const insulated = kinds[0] === 'frame' && (walls === 'straw-bale' || covers.includes('cold-frame-twin-wall'));

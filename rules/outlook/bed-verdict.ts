@@ -1,6 +1,6 @@
 import type { CoverKey } from '../covers/cover-key.ts';
 import type { Crop } from '../crops/crop.ts';
-import type { HardinessBelief } from '../learning/crop-learning.ts';
+import type { LearnedHardiness } from '../learning/crop-history.ts';
 import type { BedNight } from '../night/bed-night.ts';
 import type { Circumstances } from '../verdict/circumstances.ts';
 import { type NightVerdict, nightVerdict } from '../verdict/night-verdict.ts';
@@ -10,10 +10,14 @@ export interface Planting {
   readonly crop: Crop;
   /** 0 grown warm … 1 fully hardened. */
   readonly hardeningIndex: number;
+  /** What that rests on, where it was neither said nor followed. */
+  readonly assumedFrom?: 'weather' | 'season' | 'set-out' | 'assumed';
+  /** The other end of what the plants may be like, where the index was assumed. [0…1] */
+  readonly otherwiseIndex?: number;
   /** What makes this planting hardier or more tender than the table. */
   readonly circumstances?: Circumstances;
-  /** What this garden's own outcomes have taught about the crop. */
-  readonly learned?: HardinessBelief;
+  /** What outcomes, its own and the club's, have taught about the crop. */
+  readonly learned?: LearnedHardiness;
 }
 
 /** The night under any stack of covers; `undefined` where the covers cannot lie so. */
@@ -21,6 +25,8 @@ export type NightUnder = (keys: readonly CoverKey[]) => BedNight | undefined;
 
 export interface PlantingVerdict extends NightVerdict {
   readonly planting: Planting;
+  /** If the plants are at the other end, where their hardening was assumed. */
+  readonly otherwise?: NightVerdict;
 }
 
 /** What a night comes to for everything in one bed. */
@@ -59,16 +65,20 @@ export function bedVerdict(
 }
 
 function judgedPlanting(planting: Planting, night: BedNight, windyBare: boolean): PlantingVerdict {
-  return {
-    planting,
-    ...nightVerdict({
+  const at = (hardeningIndex: number) =>
+    nightVerdict({
       crop: planting.crop,
-      hardeningIndex: planting.hardeningIndex,
+      hardeningIndex,
       leafLowC: night.leafLowC,
       surfaceLowC: night.surfaceLowC,
       sdK: night.spread.sdK,
       circumstances: { ...planting.circumstances, windyBare },
       ...(planting.learned && { learned: planting.learned }),
-    }),
+    });
+  const { hardeningIndex, otherwiseIndex } = planting;
+  return {
+    planting,
+    ...at(hardeningIndex),
+    ...(otherwiseIndex !== undefined && { otherwise: at(otherwiseIndex) }),
   };
 }

@@ -2,6 +2,7 @@ import type { CoverKey } from '../covers/cover-key.ts';
 import { type FurtherCover, furtherCovers } from '../covers/further-covers.ts';
 import type { Odds } from '../verdict/night-verdict.ts';
 import type { BedVerdict } from './bed-verdict.ts';
+import { suitableCovers } from './suitable-covers.ts';
 
 /** What the bed's crops come to under another stack; `undefined` where the covers cannot lie so. */
 export type VerdictUnder = (keys: readonly CoverKey[]) => BedVerdict | undefined;
@@ -27,6 +28,8 @@ type Addition = Omit<Extract<Step, { kind: 'add' }>, 'fromShed'>;
 
 /** A cover that lowers the harm by less than this is not worth the walk (judgement). */
 const WORTH_THE_WALK = 0.1;
+/** Less warmth than this is no cure (judgement). [K] */
+const LEAST_GAIN_K = 0.8;
 
 /**
  * The cheapest cover with which everything in the bed holds: one from the shed, else two from the shed, else one of those
@@ -45,8 +48,17 @@ export function stepFor(now: BedVerdict, shed: readonly CoverKey[], verdictUnder
   const common = best(now, furtherCovers(now.keys), verdictUnder);
   if (common?.holds === true) return { ...common, fromShed: false };
   const fromShed = leastHarm(one, two);
-  if (fromShed !== undefined) return { ...fromShed, fromShed: true };
+  if (fromShed !== undefined && !isMuchBetter(common, fromShed)) return { ...fromShed, fromShed: true };
   return common === undefined ? { kind: 'none-helps' } : { ...common, fromShed: false };
+}
+
+/** What lies in the shed does not hide a cover that does much more. */
+function isMuchBetter(one: Addition | undefined, other: Addition): boolean {
+  return one !== undefined && harmOf(other) - harmOf(one) >= WORTH_THE_WALK;
+}
+
+function harmOf({ after }: Addition): number {
+  return harmFraction(after.worst.odds);
 }
 
 /**
@@ -92,9 +104,12 @@ export function without(shed: readonly CoverKey[], taken: readonly CoverKey[]): 
 /** The first in order of effort that holds, else the one with the least harm, if it is worth the walk. */
 function best(now: BedVerdict, further: readonly FurtherCover[], verdictUnder: VerdictUnder): Addition | undefined {
   let helpsMost: Addition | undefined;
-  for (const { keys, added } of further) {
+  const atRisk = now.plantings.filter(({ verdict }) => verdict !== 'holds').map(({ planting }) => planting.crop);
+  for (const { keys, added } of suitableCovers(further, atRisk)) {
     const after = verdictUnder(keys);
     if (after === undefined) continue;
+    // Equal lows are no cure, whatever the odds make of a fraction of a degree.
+    if (after.worst.organLowC - lowNow(now, after) < LEAST_GAIN_K) continue;
     const addition: Addition = { kind: 'add', added, keys, holds: after.worst.verdict === 'holds', after };
     if (addition.holds) return addition;
     helpsMost = leastHarm(helpsMost, addition);
@@ -102,6 +117,11 @@ function best(now: BedVerdict, further: readonly FurtherCover[], verdictUnder: V
   if (helpsMost === undefined) return undefined;
   const savedFraction = harmFraction(now.worst.odds) - harmFraction(helpsMost.after.worst.odds);
   return savedFraction >= WORTH_THE_WALK ? helpsMost : undefined;
+}
+
+/** The low of the same planting without the cover. [°C] */
+function lowNow({ plantings, worst }: BedVerdict, after: BedVerdict): number {
+  return (plantings.find(({ planting }) => planting === after.worst.planting) ?? worst).organLowC;
 }
 
 function leastHarm(one: Addition | undefined, other: Addition | undefined): Addition | undefined {

@@ -60,7 +60,7 @@ const ROUNDING_CHANCE = 1e-6;
  * a low below the first-mark limit, a loss one below the median lethal temperature. Duration is not counted: limits come
  * from ordinary nights and hour-long laboratory freezes.
  *
- * @see tolerance-weights, two-thermometers (judgement)
+ * @see limit-statements, two-thermometers (judgement)
  */
 export function nightVerdict(input: VerdictInput): NightVerdict {
   const { crop, leafLowC, surfaceLowC, sdK, circumstances = {} } = input;
@@ -74,6 +74,19 @@ export function nightVerdict(input: VerdictInput): NightVerdict {
   const winterkill = normalFraction((tolerance.lt50C - organLowC) / sdTotalK);
   const odds = { noMark: 1 - marked, leafBurn: marked - winterkill, winterkill };
   return { verdict: verdictOf(odds), odds, tolerance, adjustments: by, organLowC, sdTotalK };
+}
+
+/**
+ * What the same night comes to for the part of the plant that is not eaten.
+ *
+ * @returns `undefined` for a crop that is kept as one.
+ */
+export function otherPartVerdict(input: VerdictInput): NightVerdict | undefined {
+  const { crop } = input;
+  if (crop.other === undefined) return undefined;
+  const { other, ...eaten } = crop;
+  const hardeningIndex = other.hardens ? input.hardeningIndex : 0;
+  return nightVerdict({ ...input, hardeningIndex, crop: { ...eaten, ...other, name: eaten.name } });
 }
 
 /** The table's limits with what the garden itself has shown. */

@@ -1,5 +1,6 @@
 import { benchAsk } from './ask.ts';
 import { benchCharts } from './charts.ts';
+import { benchCrowd } from './crowd.ts';
 import { benchDiscord } from './discord.ts';
 import { benchForecast } from './forecast.ts';
 import { benchFuzz } from './fuzz.ts';
@@ -23,6 +24,7 @@ const SECTIONS: Readonly<Record<string, () => readonly Row[] | Promise<readonly 
   learning: benchLearning,
   charts: benchCharts,
   forecast: benchForecast,
+  crowd: benchCrowd,
   store: benchStore,
   discord: benchDiscord,
   program: benchProgram,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { PlainProblem } from '../../bot/ground/errors.ts';
-import { errorFacts, openLog } from '../../bot/log.ts';
+import { errorFacts, openLog, plainWords } from '../../bot/log.ts';
 import { StoreProblem } from '../../bot/store/store-problem.ts';
 
 function logged(error: unknown): string {
@@ -36,4 +36,17 @@ test('something else that was thrown is told by its kind alone', () => {
 
 test('lines carry neither the process nor the name of the machine', () => {
   expect(Object.keys(JSON.parse(logged(new Error('x')))).sort()).toEqual(['err', 'level', 'msg', 'time']);
+});
+
+test('at a terminal a line of the log is words, and each kind is told once', () => {
+  const seen: string[] = [];
+  const log = openLog('info', plainWords({ write: (line: string) => void seen.push(line) }));
+  for (let count = 0; count < 3; count += 1) {
+    log.warn({ service: 'metno', code: 'unavailable' }, 'a forecast service did not serve');
+    log.error({ err: new TypeError('x is not a function') }, 'a command failed');
+  }
+  expect(seen).toEqual([
+    '(a forecast service did not serve: metno, unavailable)\n',
+    '(a command failed: x is not a function)\n',
+  ]);
 });

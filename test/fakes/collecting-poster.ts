@@ -83,6 +83,11 @@ export class CollectingPoster implements ChannelPoster {
     return `dm-${memberId}`;
   }
 
+  async guildIdOf(): Promise<undefined> {
+    await Promise.resolve();
+    return undefined;
+  }
+
   async rights(): Promise<readonly string[]> {
     await Promise.resolve();
     return [];

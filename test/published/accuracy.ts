@@ -1,12 +1,8 @@
-import { readFileSync, writeFileSync } from 'node:fs';
-import type { Comparison } from './accuracy/comparison.ts';
-import { comparisons } from './accuracy/comparisons.ts';
+import { comparisons, parts } from './accuracy/comparisons.ts';
+import { cropsMarkdown, outcomesMarkdown } from './accuracy/outcome-print.ts';
 import { asJson, asMarkdown, asText } from './accuracy/print.ts';
-import { withTable } from './accuracy/readme.ts';
 
-const README = 'README.md';
-
-/** Everything that is held against a source outside the project: `npm run accuracy`, with `--markdown`, `--json`, or `--readme` to renew the README. */
+/** Everything that is held against a source outside the project: `npm run accuracy`, with `--markdown`, `--json`, `--outcomes` or `--crops`. */
 function main(words: readonly string[]): number {
   const [word = '--text', ...more] = words;
   const shown = SHOWN[word];
@@ -14,15 +10,16 @@ function main(words: readonly string[]): number {
     process.stderr.write(`I know one of ${Object.keys(SHOWN).join(', ')}; text is what I print without a word.\n`);
     return 1;
   }
-  shown(comparisons());
+  shown();
   return 0;
 }
 
-const SHOWN: Readonly<Record<string, (all: readonly Comparison[]) => void>> = {
-  '--text': (all) => print(asText(all)),
-  '--markdown': (all) => print(asMarkdown(all)),
-  '--json': (all) => print(asJson(all)),
-  '--readme': (all) => writeFileSync(README, withTable(readFileSync(README, 'utf8'), asMarkdown(all))),
+const SHOWN: Readonly<Record<string, () => void>> = {
+  '--text': () => print(`${asText(parts())}\n\n${outcomesMarkdown()}`),
+  '--markdown': () => print(asMarkdown(parts())),
+  '--json': () => print(asJson(comparisons())),
+  '--outcomes': () => print(outcomesMarkdown()),
+  '--crops': () => print(cropsMarkdown()),
 };
 
 function print(text: string): void {

@@ -3,31 +3,29 @@ export const HARDINESS_EXCEPTIONS: Readonly<Record<string, string>> = {
   'arugula: colorado-2013, first-damage -9.4':
     'One garden, baby leaf, "fairly sad" after several such nights; two editions of a growers’ list have it dead at -5.6.',
   'broccoli: kansas-column, first-damage -6': 'A class of plants; the head goes first, and growers see it die at -3.9.',
-  'cabbage: brassica-specialists, kill alive at -7':
-    'Varieties: growers list most cabbages dead at -2.8, the hardiest at -12. The table takes the common head, on the edge here.',
   'cabbage: brassica-specialists, kill alive at -8': 'A short exposure, and varieties, as above.',
   'cabbage: kansas-column, first-damage -6': 'A class of plants; growers list most heads dead between -2.8 and -6.7.',
   'cabbage: virginia-2013, kill alive at -10':
     'A winter-type head, in a garden where a tender autumn variety died the same night.',
   'cauliflower: kansas-column, first-damage -6': 'A class of plants by their leaves; the curd dies between -1 and -2.',
-  'cauliflower: michigan-2016, first-damage -2.2':
-    'A class of plants by their leaves; the curd dies between -1 and -2.',
-  'cauliflower: oregon-breeder-2013, first-damage -2.2':
-    'A class of plants by their leaves; the curd dies between -1 and -2.',
-  'chard: colorado-2013, first-damage -9.4':
-    'Only the smallest, shielded leaves lived: the bed was lost, as the verdict says.',
   'collards: brassica-specialists, kill alive at -18':
     'One exchange among specialists; growers list most collards dead at -11, only the hardiest at -18.',
-  'fava-bean: winterkill-list-2018, kill -3.9':
-    'The list says "some", of large-seeded kinds; the same growers list hardy ones to -9.4 and cover-crop kinds to -11.',
+  'butterhead-lettuce: kansas-column, first-damage -3':
+    'A class of plants, half hardened here; three reports have lettuces burnt at the same low, and the odds are nearly even.',
+  'leaf-lettuce: kansas-column, first-damage -3':
+    'A class of plants, half hardened here; three reports have lettuces burnt at the same low, and the odds are nearly even.',
+  'cauliflower: winterkill-list-2012, kill 0':
+    'The list says "some", of curds; services and growers have curds and plants unharmed at -2 to -4.',
+  'kale: brassica-specialists, kill alive at -14':
+    'One exchange among specialists on short cold; growers list hardy kales dead at -15, and the odds are nearly even.',
+  'komatsuna: tamura-2002, first-damage -13':
+    'Slight loss from cells in the coldest season under glass, from which plants grow on; growers list the crop dead at -9.4.',
+  'parsley: colorado-2013, kill alive at -9.4':
+    'One garden; the growers’ list has curly parsley dead at that very low, and the odds are nearly even.',
   'kale: brassica-specialists, kill alive at -18':
     'A short exposure; the same source has kale alive at -14 as a rule, and so has the table.',
   'kale: oregon-breeder-2013, first-damage -17':
     'The writer’s own tall plants, badly damaged at "almost down to zero" °F: a reading of the night, not of the bed.',
-  'napa-cabbage: kansas-column, first-damage -3':
-    'A class of plants by their leaves; the head is judged here, half hardened, and the odds are nearly even.',
-  'perpetual-spinach: colorado-2013, first-damage -9.4':
-    'Only the smallest, shielded leaves lived: the bed was lost, as the verdict says.',
   'potato: kansas-column, first-damage -3': 'Hardy by its tuber; the leaf dies between -2 and -3.',
   'turnip-greens: kansas-column, first-damage -6':
     'A class of plants; half hardened leaves are judged here, and another source has them burn at -1.9.',
@@ -68,16 +66,12 @@ export const READ_ROWS_PER_SOURCE: Readonly<Record<string, { readonly judged: nu
 
 /** Crops whose limits and lists do not meet, each with the reason a horticulturist would accept. */
 export const CLOSING_EXCEPTIONS: Readonly<Record<string, string>> = {
-  carrot:
-    'Judged by the shoulder at the soil surface, the first part to freeze; the list counts roots lost deeper down.',
+  cauliflower:
+    'The list says "some", of curds, at freezing; services and growers have curds and plants unharmed at -2 to -4. Half a kelvin outside.',
+  celeriac:
+    'One remembered entry; two services and a garden paper have the root unharmed at -5. A quarter kelvin outside.',
+  chervil: 'One entry; another service lists chervil with parsley, which stands more. A third of a kelvin outside.',
   chives: 'One remembered entry, of the clump; the table has the tops, which die back by themselves.',
-  komatsuna:
-    'The limit was measured three winters under unheated glass; the one remembered entry stands in wind and wet.',
-  nasturtium: 'One remembered entry; kept with the other tender crops, 0.1 K outside.',
-  'new-zealand-spinach': 'One remembered entry; kept with the other tender crops, the cautious side.',
   onion: 'One remembered entry that says "some"; three extension classes and a breeder put most onions near -2 to -7.',
-  pea: 'The entry is of seedlings, which are hardier than vines; 0.1 K outside.',
-  'pea-shoots': 'The entry is of seedlings, which are hardier than vines; 0.1 K outside.',
-  thyme: 'One remembered entry for plants under snow or on dry soil; the table keeps to the milder side.',
   witloof: 'The list warns that roots for forcing be lifted; in the soil they stand as much as other roots.',
 };

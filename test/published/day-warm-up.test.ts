@@ -32,7 +32,7 @@ interface PrintedDay {
   readonly thermometerC: readonly number[];
 }
 
-// Source: table of section 15 of the model specification, computed there by another implementation: covers shut, clear, 1.5 m/s, 40° N.
+// Source: table of section 15 of the physics page, computed there by another implementation: covers shut, clear, 1.5 m/s, 40° N.
 const PRINTED: readonly PrintedDay[] = [
   { date: '2025-10-25', lowC: 2, highC: 15, soilC: 11, deepC: 12, thermometerC: [23, 29, 33, 38, 27] },
   { date: '2025-12-01', lowC: -4, highC: 8, soilC: 6, deepC: 9, thermometerC: [14, 18, 22, 26, 16] },

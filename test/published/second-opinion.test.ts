@@ -6,7 +6,7 @@ import { leafLowOffK, randomNight, VERGE_OF_WETTING_K } from './accuracy/second-
 /** Each draw solves a night anew, to a few seconds: few draws here, the fixed ones of the table besides. */
 const RUNS = { numRuns: 3, endOnFailure: true };
 
-// Source: the model specification, written anew without a line of rules/, in the general solver odex (Hairer's ODEX).
+// Source: the physics page, written anew without a line of rules/, in the general solver odex (Hairer's ODEX).
 describe('the leaf low of a second model in a general solver', () => {
   test.each([
     ['on a bare bed', BARE],

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { clearDay } from './accuracy/radiation.ts';
 
 describe('clear-sky radiation', () => {
-  // Source: check values printed with the model specification, section 3; computed there by another implementation of the same formulas.
+  // Source: check values printed with the physics page, section 3; computed there by another implementation of the same formulas.
   // Tables of other authors are held against it in accuracy.test.ts.
   test.each([
     ['2025-12-21', 26.56, 431, 8.7],

@@ -1,9 +1,10 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
-import { SavedForecastError } from '../../bot/forecast/forecast-error.ts';
+import { NightForecastError, SavedForecastError } from '../../bot/forecast/forecast-error.ts';
 import { readSavedForecast } from '../../bot/forecast/recorded.ts';
 import { csvRows } from '../../bot/learning/logger/csv-rows.ts';
-import { fixture } from '../fakes/forecast-services.ts';
+import { nightWeather } from '../../bot/weather/night.ts';
+import { FIXTURE_NIGHT, fixture } from '../fakes/forecast-services.ts';
 
 const BODIES = ['nws-grid.json', 'nws-hourly.json', 'metno-complete.json', 'openmeteo.json'].map((name) =>
   fixture(name),
@@ -44,15 +45,19 @@ const oneValue = fc
 
 /** What a service could send instead of a forecast is refused in one sentence, or read without any absurd temperature. */
 export function forecastBodyProperty(): fc.IProperty<[string]> {
-  return fc.property(fc.oneof(spoilt, oneValue), (text) => {
+  return fc.property(fc.oneof({ arbitrary: spoilt, weight: 1 }, { arbitrary: oneValue, weight: 3 }), (text) => {
     try {
-      const { columns, hours } = readSavedForecast(text, NOW);
+      const forecast = readSavedForecast(text, NOW);
+      const { columns, hours } = forecast;
       for (const column of Object.values(columns)) assert.equal(column?.length, hours);
       for (const screenC of columns.screenC ?? []) {
         if (screenC !== undefined) assert.ok(Math.abs(screenC) < ABSURD_C, `air of ${screenC} °C`);
       }
+      const { summary } = nightWeather(forecast, FIXTURE_NIGHT, NOW);
+      assert.ok(Math.abs(summary.lowC) < ABSURD_C, `a night of ${summary.lowC} °C`);
+      assert.ok(summary.cloudFraction >= 0 && summary.cloudFraction <= 1 && summary.wind10MPerS >= 0);
     } catch (error) {
-      assert.ok(error instanceof SavedForecastError, String(error));
+      assert.ok(error instanceof SavedForecastError || error instanceof NightForecastError, String(error));
     }
   });
 }
@@ -83,5 +88,9 @@ export function csvProperty(): fc.IProperty<[string]> {
       lines,
       [...new Set(lines)].sort((a, b) => a - b),
     );
+    // A reader that returned nothing would pass so far: without quotation marks every line with a letter is there.
+    if (['"', '\r', '\0'].some((sign) => whole.includes(sign))) return;
+    const written = whole.split('\n').filter((line) => /[a-z0-9]/i.test(line)).length;
+    assert.ok(lines.length >= written, `${lines.length} of ${written} lines`);
   });
 }

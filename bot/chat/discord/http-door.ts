@@ -7,8 +7,8 @@ import { Answering } from './answering.ts';
 import type { BackOff } from './back-off.ts';
 import type { Door, DoorOptions } from './door.ts';
 import { type Exchange, restExchange } from './exchange.ts';
-import { bodyOf } from './request-body.ts';
-import { Seen, signatureCheck } from './signature.ts';
+import { type BodyProblem, BodyRoom } from './request-body.ts';
+import { Seen, type SignedRequest, signatureCheck } from './signature.ts';
 import { introduced, START_BACK_OFF } from './startup.ts';
 
 export interface HttpDoorOptions extends DoorOptions {
@@ -23,6 +23,7 @@ export interface HttpDoorOptions extends DoorOptions {
   readonly finishWithinMs?: number;
   /** How long a request may take to come in. */
   readonly requestWithinMs?: number;
+  readonly mostConnections?: number;
   /** The time that signatures are held against: the world's, even where the program rehearses another. */
   readonly wallMs?: () => number;
 }
@@ -36,6 +37,8 @@ const FINISH_WITHIN_MS = 10_000;
 const REQUEST_WITHIN_MS = 5000;
 /** Longer than load balancers keep an idle connection, so that ours is not the one to close it. Judgement. */
 const KEEP_ALIVE_MS = 65_000;
+/** Discord needs a few; each costs some 100 kB. Judgement. */
+const MOST_CONNECTIONS = 256;
 
 /**
  * The door that Discord knocks at: signed requests over HTTP. Keeps nothing between requests but ids it has answered, so
@@ -55,12 +58,15 @@ export function openHttpDoor(options: HttpDoorOptions): HttpDoor {
     { requestTimeout, headersTimeout: requestTimeout, connectionsCheckingInterval: requestTimeout / 5 },
     (request, response) => {
       routed(request, response, interactions, isReady).catch((error: unknown) => {
-        log.warn({ err: error }, 'a request could not be answered');
+        // Anybody can break off a request, as often as they like.
+        const isTheirs = !request.complete;
+        if (!isTheirs) log.warn({ err: error }, 'a request could not be answered');
         response.destroy();
       });
     },
   );
   server.keepAliveTimeout = KEEP_ALIVE_MS;
+  server.maxConnections = options.mostConnections ?? MOST_CONNECTIONS;
   const opened = async () => {
     await listening(server, options);
     const start = { log, signal: stopping.signal, backOff: options.backOff ?? START_BACK_OFF };
@@ -106,21 +112,39 @@ async function routed(
 function interactionsRoute(options: HttpDoorOptions, answering: Answering): Route {
   const isSigned = signatureCheck(options.publicKey);
   const seen = new Seen();
+  const room = new BodyRoom();
   const wallMs = options.wallMs ?? Date.now;
   return async (request, response) => {
-    const body = await bodyOf(request);
-    if (body === undefined) return said(response, 413, 'too large', { connection: 'close' });
-    const signature = header(request, 'x-signature-ed25519');
-    const timestamp = header(request, 'x-signature-timestamp');
-    const now = wallMs();
-    if (!isSigned({ signature, timestamp, body }, now)) return said(response, 401, 'invalid request signature');
+    const body = await signedBody(request, room, (signed) => isSigned(signed, wallMs()));
+    if (!Buffer.isBuffer(body)) return refused(response, body);
     const interaction = parsed(body);
     if (interaction === undefined) return said(response, 400, 'not an interaction');
     if (interaction.type === InteractionType.Ping) return asJson(response, { type: InteractionResponseType.Pong });
-    if (!seen.isNew(interaction.id, now)) return said(response, 401, 'answered before');
+    if (!seen.isNew(interaction.id, wallMs())) return said(response, 401, 'answered before');
     await answering.handle(interaction, inlineExchange(response, restExchange(options.api, interaction)));
     if (!response.headersSent) return said(response, 400, 'no answer to that');
   };
+}
+
+/** What Discord has signed; nothing is read for who does not even claim to be Discord. */
+async function signedBody(
+  request: IncomingMessage,
+  room: BodyRoom,
+  isSigned: (signed: SignedRequest) => boolean,
+): Promise<Buffer | BodyProblem | 'unsigned' | 'unclaimed'> {
+  const signature = header(request, 'x-signature-ed25519');
+  const timestamp = header(request, 'x-signature-timestamp');
+  if (!signature || !timestamp) return 'unclaimed';
+  const body = await room.bodyOf(request);
+  if (!Buffer.isBuffer(body)) return body;
+  return isSigned({ signature, timestamp, body }) ? body : 'unsigned';
+}
+
+async function refused(response: ServerResponse, why: BodyProblem | 'unsigned' | 'unclaimed'): Promise<void> {
+  const unread = { connection: 'close' };
+  if (why === 'too-large') return said(response, 413, 'too large', unread);
+  if (why === 'no-room') return said(response, 503, 'too much at once', unread);
+  return said(response, 401, 'invalid request signature', why === 'unclaimed' ? unread : {});
 }
 
 /** Puts the first answer into the response where it can stand there; files go the other way. */

@@ -60,9 +60,10 @@ export function askedBy(interaction: APIInteraction, now: Date, apiBase: string)
 }
 
 function person(interaction: APIInteraction, now: Date): Omit<Press, 'buttonId'> | undefined {
-  const memberId = (interaction.member?.user ?? interaction.user)?.id;
-  if (memberId === undefined) return undefined;
-  const locale = 'locale' in interaction ? interaction.locale : 'en-US';
+  const memberId: unknown = (interaction.member?.user ?? interaction.user)?.id;
+  if (typeof memberId !== 'string') return undefined;
+  const said: unknown = 'locale' in interaction ? interaction.locale : undefined;
+  const locale = typeof said === 'string' ? said : 'en-US';
   return { memberId, place: placeOf(interaction, memberId), locale, mayManageChannel: mayManage(interaction), now };
 }
 

@@ -9,6 +9,13 @@ export interface MessageText {
   readonly shortened: boolean;
 }
 
+export interface MessageTextOptions {
+  /** Small print by which the post can be found again. */
+  readonly reference?: string | undefined;
+  /** Longest text; Discord’s own limit unless told. */
+  readonly characters?: number | undefined;
+}
+
 /** Longest single lines of a reply that must be shortened; judgement: enough for a phone's screen. */
 const SHORT = { headline: 300, line: 600, address: 300 } as const;
 const FULL = { headline: LIMITS.contentCharacters, line: LIMITS.contentCharacters, address: 512 } as const;
@@ -23,15 +30,18 @@ const REST_NOTICE = 'The whole answer is in the attached text.';
  * small print as links. Too long a reply keeps its beginning, its cautions and its credits.
  *
  * @param notes - Lines of our own, such as about a file that was too big.
- * @param reference - Small print by which the post can be found again.
  */
-export function messageText(reply: Reply, notes: readonly string[] = [], reference?: string): MessageText {
+export function messageText(
+  reply: Reply,
+  notes: readonly string[] = [],
+  { reference, characters = LIMITS.contentCharacters }: MessageTextOptions = {},
+): MessageText {
   const last = reference === undefined ? [] : [smallPrint(escaped(reference))];
   const whole = [...bodyLines(reply, FULL), ...tailLines(reply, notes, FULL), ...last].join('\n').trim();
   if (whole === '') return { content: 'There is nothing to show.', shortened: false };
-  if (whole.length <= LIMITS.contentCharacters) return { content: whole, shortened: false };
+  if (whole.length <= characters) return { content: whole, shortened: false };
   const tail = [...fitting(tailLines(reply, notes, SHORT), KEPT_TAIL_CHARACTERS), REST_NOTICE, ...last];
-  const room = LIMITS.contentCharacters - tail.reduce((sum, each) => sum + each.length + 1, 0);
+  const room = characters - tail.reduce((sum, each) => sum + each.length + 1, 0);
   return { content: [...fitting(bodyLines(reply, SHORT), room), ...tail].join('\n').trim(), shortened: true };
 }
 

@@ -1,11 +1,12 @@
 import { type APIDMChannel, type APIMessage, type APIUser, Routes, SnowflakeUtil } from 'discord.js';
 import type { ChannelPoster, Posted } from '../../talk/channel-poster.ts';
 import type { Reply } from '../../talk/reply.ts';
+import { PHONE_CHARACTERS } from '../../talk/short-reply.ts';
 import type { DiscordApi } from './discord-api.ts';
 import { DiscordError } from './discord-error.ts';
 import { LIMITS } from './limits.ts';
 import { type RenderedMessage, rendered } from './render.ts';
-import { missingRights } from './rights.ts';
+import { guildIdOf, missingRights } from './rights.ts';
 
 /** Three attempts and their waits stay below the minute that a worker holds a delivery. */
 const POST_WITHIN_MS = 10_000;
@@ -33,12 +34,12 @@ export class DiscordPoster implements ChannelPoster {
     }
     const reference = referenceOf(nonce);
     try {
-      return await this.#post(channelId, rendered(reply, { reference }), nonce);
+      return await this.#post(channelId, rendered(reply, { reference, characters: PHONE_CHARACTERS }), nonce);
     } catch (error) {
       const bare = withoutFiles(reply);
       // The right to attach may be all that is missing, and a warning without its picture beats none.
       if (!(error instanceof DiscordError && error.code === 'missing-permission') || bare === undefined) throw error;
-      return this.#post(channelId, rendered(bare, { reference }), nonce);
+      return this.#post(channelId, rendered(bare, { reference, characters: PHONE_CHARACTERS }), nonce);
     }
   }
 
@@ -82,6 +83,10 @@ export class DiscordPoster implements ChannelPoster {
 
   async rights(channelId: string): Promise<readonly string[]> {
     return missingRights(this.#api, await this.#ownId(), channelId);
+  }
+
+  guildIdOf(channelId: string): Promise<string | undefined> {
+    return guildIdOf(this.#api, channelId);
   }
 
   async #post(channelId: string, { body, files }: RenderedMessage, nonce: string): Promise<Posted> {

@@ -29,6 +29,8 @@ export interface RenderOptions {
   readonly private?: boolean;
   /** Small print by which the post can be found again. */
   readonly reference?: string;
+  /** Longest text; Discord’s own limit unless told. */
+  readonly characters?: number;
 }
 
 /** Kept for the JSON and for a text that must be attached. */
@@ -49,7 +51,7 @@ export function rendered(reply: Reply, options: RenderOptions = {}): RenderedMes
   const picture = reply.picture === undefined ? [] : [{ ...reply.picture, bytes: reply.picture.png }];
   const { kept, leftOut } = sorted([...picture, ...(reply.files ?? [])], fileBytes);
   const notes = leftOut.map((file) => `${fileName(file.name)} could not be attached: it is too much for this chat.`);
-  const text = messageText(reply, notes, options.reference);
+  const text = messageText(reply, notes, { reference: options.reference, characters: options.characters });
   const attached = text.shortened ? [...kept, wholeAnswer(reply)] : kept;
   return {
     body: {

@@ -40,6 +40,12 @@ export async function missingRights(api: DiscordApi, botId: string, channelId: s
   return (isThread ? NEEDED_IN_THREAD : NEEDED).filter(([, bit]) => (rights & bit) === 0n).map(([name]) => name);
 }
 
+/** The server of a channel; undefined where the bot cannot see it, or it belongs to none. */
+export async function guildIdOf(api: DiscordApi, channelId: string): Promise<string | undefined> {
+  const channel = await visibleChannel(api, channelId);
+  return channel !== undefined && 'guild_id' in channel ? channel.guild_id : undefined;
+}
+
 async function visibleChannel(api: DiscordApi, channelId: string): Promise<APIChannel | undefined> {
   try {
     return await api.call<APIChannel>({ method: 'GET', route: Routes.channel(channelId) });

@@ -1,5 +1,6 @@
 import type { Action, Command } from '../../commands/command.ts';
 import type { OptionValue } from '../../talk/request.ts';
+import { saidBack } from '../../text/phrases.ts';
 
 /** A line that names a command, taken apart. */
 export interface TypedCommand {
@@ -21,19 +22,22 @@ export function typedLine(line: string, commands: readonly Command[]): TypedLine
   const words = splitWords(text.startsWith('/') ? text.slice(1) : text);
   const [first, second, ...others] = words;
   const command = commands.find((each) => each.name === first?.toLowerCase());
-  if (command === undefined || first === undefined) return asked(text);
-  if (command.action !== undefined) {
-    const rest = second === undefined ? [] : [second, ...others];
-    return withOptions({ command: command.name }, command.action, rest);
-  }
+  if (command === undefined || first === undefined) return text.startsWith('/') ? stray(first, commands) : asked(text);
+  if (command.action !== undefined) return withOptions({ command: command.name }, command.action, words.slice(1));
   const action = second === undefined ? undefined : command.actions[second.toLowerCase()];
-  if (action === undefined || second === undefined) {
-    const names = Object.keys(command.actions);
-    return looksLikeQuestion(words)
-      ? asked(text)
-      : { ok: false, problem: `After "${command.name}" say what to do: ${names.join(', ')}.` };
+  if (action !== undefined && second !== undefined) {
+    return withOptions({ command: command.name, action: second.toLowerCase() }, action, others);
   }
-  return withOptions({ command: command.name, action: second.toLowerCase() }, action, others);
+  const names = Object.keys(command.actions).join(', ');
+  return looksLikeQuestion(words)
+    ? asked(text)
+    : { ok: false, problem: `After "${command.name}" say what to do: ${names}.` };
+}
+
+function stray(word: string | undefined, commands: readonly Command[]): TypedLine {
+  const names = commands.map(({ name }) => name).join(', ');
+  const problem = `There is no command "/${saidBack(word ?? '', 30)}". There are ${names}. A question needs no slash.`;
+  return { ok: false, problem };
 }
 
 function asked(question: string): TypedLine {

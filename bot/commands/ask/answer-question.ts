@@ -1,4 +1,4 @@
-import { type Crop, cropById, orderProblem } from '../../../rules/index.ts';
+import { type AdviceKey, CROWNS, type Crop, cropById, orderProblem } from '../../../rules/index.ts';
 import { degrees, temperature } from '../../ground/units.ts';
 import { doubtsOf } from '../../language/doubts.ts';
 import { nearestCrops } from '../../language/nearest-crops.ts';
@@ -12,10 +12,14 @@ import type { Answered, AskContext } from './answered.ts';
 import { COLDEST_ASKED_C, WARMEST_ASKED_C } from './asked-night.ts';
 import { bothWaysAnswer } from './both-ways.ts';
 import { compareAnswer } from './compare-covers.ts';
-import { cautionAnswer, dayRuleAnswer, declinedAnswer } from './guidance.ts';
+import { adviceAnswer, cautionAnswer, dayRuleAnswer, declinedAnswer, harvestRuleAnswer } from './guidance.ts';
+import { harvestAnswer } from './harvest.ts';
 import { howColdAnswer } from './how-cold.ts';
+import { measureAnswer } from './measure-answer.ts';
+import { layersAnswer, openAnswer } from './open-answer.ts';
 import { type Plot, plotsAsked } from './plots.ts';
 import { refused } from './refused.ts';
+import { snowOnCoverAnswer } from './snow-on-cover.ts';
 import { surviveAnswer } from './survive.ts';
 import { saidTemperature, understoodLine } from './understood-line.ts';
 import { whatCoverAnswer } from './what-cover.ts';
@@ -43,13 +47,36 @@ function strangerLines({ intent, unknownCrops }: Understood): readonly string[] 
 }
 
 function plainAnswer(understood: Understood, vocabulary: Vocabulary, context: AskContext): Answered {
-  if (understood.intent === 'caution') return cautionAnswer(understood);
-  if (understood.intent === 'decline') return declinedAnswer(understood);
+  const rule = ruleAnswer(understood, context);
+  if (rule !== undefined) return rule;
   const problem = problemAnswer(understood, context);
   if (problem !== undefined) return problem;
   if (understood.intent === 'unknown-crop') return unknownCropAnswer(understood, vocabulary, context);
   if (understood.missing !== undefined && understood.missing !== 'place') return askedBack(understood, context);
   return byIntent(understood, context);
+}
+
+/** Advice that carries the caution with it. */
+const SAFE_ADVICE: ReadonlySet<AdviceKey> = new Set(['led-lights', 'shovel-snow', 'frosted-tubers']);
+
+const OF_ADVICE: ReadonlySet<Understood['intent']> = new Set(['advice', 'pick', 'vent', 'close']);
+
+/** What needs no night: cautions, advice, and what is none of its business. */
+function ruleAnswer(understood: Understood, context: AskContext): Answered | undefined {
+  const { intent, advice, lowC } = understood;
+  if (intent === 'caution' && advice && SAFE_ADVICE.has(advice)) return adviceAnswer(understood, advice);
+  if (intent === 'caution') return snowOnCoverAnswer(understood, context.reader) ?? cautionAnswer(understood, context);
+  if (advice && (lowC === undefined || OF_ADVICE.has(intent))) {
+    return adviceAnswer(understood, advice);
+  }
+  const asked = understood.crops.length === 0 && MEASURED.has(intent) ? openQuestion(understood, context) : undefined;
+  return asked ?? (intent === 'decline' ? declinedAnswer(understood) : undefined);
+}
+
+/** No crop is named, and still there is something to tell: what a measure brings, what a second layer does. */
+function openQuestion(understood: Understood, context: AskContext): Answered | undefined {
+  if (context.plots !== undefined || understood.problem === 'impossible-stack') return undefined;
+  return measureAnswer(understood, context) ?? layersAnswer(understood, context) ?? openAnswer(understood, context);
 }
 
 function byIntent(understood: Understood, context: AskContext): Answered {
@@ -66,17 +93,27 @@ function byIntent(understood: Understood, context: AskContext): Answered {
       return howColdAnswer(understood, plots, context);
     case 'compare-covers':
       return compareAnswer(understood, crops, context);
+    case 'pick':
+      return pickAnswer(understood, plots, context);
     case 'vent':
     case 'close':
-    case 'pick':
       return dayRuleAnswer(understood, context);
     case 'season':
       return refused(understood, 'For that I need your place: set it with "site", then ask again.');
     case 'caution':
+    case 'advice':
     case 'unknown-crop':
     case 'decline':
       return declinedAnswer(understood);
   }
+}
+
+/** Before a night it is whether to pick, after one when. */
+function pickAnswer(understood: Understood, plots: readonly Plot[], context: AskContext): Answered {
+  if (understood.beforeNight !== true) return dayRuleAnswer(understood, context);
+  return context.night === undefined
+    ? harvestRuleAnswer(understood)
+    : harvestAnswer(understood, plots, context, context.night);
 }
 
 /** What hangs on a night: of the low that was said, or of a forecast. */
@@ -91,10 +128,22 @@ function nightAnswer(
   if (understood.intent === 'which-crops' && context.plots === undefined)
     return whichCropsAnswer(understood, crops, context, night);
   if (doubtsOf(understood).length > 0) return bothWaysAnswer(understood, plots, context, night);
-  return understood.intent === 'what-cover' && areAlike(plots)
+  const [plot] = plots;
+  const isCrown = plots.length === 1 && plot !== undefined && CROWNS[plot.crop.id] !== undefined;
+  return understood.intent === 'what-cover' && areAlike(plots) && !isCrown && understood.shed === undefined
     ? whatCoverAnswer(understood, plots, context, night)
     : surviveAnswer(understood, plots, context, night);
 }
+
+/** Where no crop is named a measure can still be answered. */
+const MEASURED: ReadonlySet<Understood['intent']> = new Set([
+  'survive',
+  'what-cover',
+  'which-crops',
+  'outlook',
+  'close',
+  'decline',
+]);
 
 const OF_A_PLANT: ReadonlySet<Understood['intent']> = new Set(['survive', 'what-cover', 'how-cold']);
 

@@ -2,7 +2,7 @@ import { CAUTIONS, type CautionKey } from '../../../rules/index.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Reply } from '../../talk/reply.ts';
 import type { Reader } from '../../text/reader.ts';
-import type { AskedNight } from './asked-night.ts';
+import type { AskedNight, HardeningUnder } from './asked-night.ts';
 import type { Judged } from './judged.ts';
 import type { Plot } from './plots.ts';
 
@@ -20,6 +20,8 @@ export interface AskContext {
   readonly now: Date;
   /** The night meant: of the low that was named, or of a forecast. Absent when neither is there. */
   readonly night: AskedNight | undefined;
+  /** How hard plants are at the member's site, where a site is kept and the question does not say. */
+  readonly hardeningUnder?: HardeningUnder;
   /** The member's own beds and crops that are meant, where they are; else what the question names. */
   readonly plots?: readonly Plot[];
 }

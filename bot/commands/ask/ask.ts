@@ -9,13 +9,17 @@ import { type Reader, readerOf } from '../../text/reader.ts';
 import type { ButtonHandler, Command } from '../command.ts';
 import { readerFor } from '../kept-for.ts';
 import type { Services } from '../services.ts';
+import type { NightOrWeek } from '../tonight/night-option.ts';
+import { sampleNight } from '../tonight/tonight.ts';
 import { ANSWER_BUTTON, answerQuestion } from './answer-question.ts';
 import { type Answered, withCautions } from './answered.ts';
-import { COLDEST_ASKED_C, statedNight, WARMEST_ASKED_C } from './asked-night.ts';
+import { COLDEST_ASKED_C, type HardeningUnder, statedNight, WARMEST_ASKED_C } from './asked-night.ts';
 import { Conversations } from './conversations.ts';
 import { needsOwnPlace, ownAnswer } from './own-answer.ts';
 import { asksOfDay, ownDayAnswer } from './own-day.ts';
-import { ownPlace } from './own-place.ts';
+import { hardeningAt, needsHardening } from './own-hardening.ts';
+import { nightName, ownPlace } from './own-place.ts';
+import { wordAsked } from './word-asked.ts';
 
 const optionsSchema = z.object({ question: z.string().catch('') });
 const conversations = new Conversations();
@@ -51,6 +55,8 @@ type Asking = Pick<Request | Press, 'memberId' | 'place' | 'locale' | 'now'>;
 async function answerTo(question: string, asking: Asking, services: Services): Promise<Reply> {
   const { memberId, locale, now } = asking;
   const reader = await readerFor(asking, services);
+  const word = wordAsked(question, reader);
+  if (word !== undefined) return word;
   const own = await ownPlace(memberId, services);
   const conversation = `${asking.place.conversationId}/${memberId}`;
   const previous = conversations.previous(conversation, now);
@@ -65,9 +71,22 @@ async function answerTo(question: string, asking: Asking, services: Services): P
   if (understood.intent !== 'decline') conversations.remember(conversation, understood, now);
   if (own !== undefined && asksOfDay(understood))
     return ownDayAnswer({ understood, own, reader, now }, question, services);
-  return own !== undefined && needsOwnPlace(understood, own)
-    ? ownAnswer({ understood, own, reader, now }, services)
-    : withCautions(answerUnderstood(understood, reader, now));
+  if (own !== undefined && needsOwnPlace(understood, own)) return ownAnswer({ understood, own, reader, now }, services);
+  const sample = asksOfNights(understood)
+    ? await sampleNight(nightOrWeek(understood), memberId, reader, services)
+    : undefined;
+  if (sample !== undefined) return sample;
+  const hardeningUnder = own && needsHardening(understood) ? await hardeningAt(own.site, now, services) : undefined;
+  return withCautions(answerUnderstood(understood, reader, now, hardeningUnder));
+}
+
+/** A night as a whole, of which no low is said. */
+function asksOfNights({ intent, lowC, problem }: Understood): boolean {
+  return intent === 'outlook' && lowC === undefined && problem === undefined;
+}
+
+function nightOrWeek({ when }: Understood): NightOrWeek {
+  return when === 'week' ? 'week' : nightName(when);
 }
 
 export interface AskedText {
@@ -86,12 +105,21 @@ export function answerText(question: string, asked: AskedText): Answered {
     locale: asked.locale,
     ...(asked.previous && { previous: asked.previous }),
   });
-  return answerUnderstood(understood, reader, asked.now);
+  const word = wordAsked(question, reader);
+  return word === undefined
+    ? answerUnderstood(understood, reader, asked.now)
+    : { understood, judged: [], cautions: [], reply: word };
 }
 
-function answerUnderstood(understood: Understood, reader: Reader, now: Date): Answered {
-  const { lowC, sky } = understood;
+function answerUnderstood(
+  understood: Understood,
+  reader: Reader,
+  now: Date,
+  hardeningUnder?: HardeningUnder,
+): Answered {
+  const { lowC } = understood;
   const inReach = lowC !== undefined && lowC >= COLDEST_ASKED_C && lowC <= WARMEST_ASKED_C;
-  const night = inReach ? statedNight(lowC, sky, now) : undefined;
-  return answerQuestion(understood, cropVocabulary(), { reader, now, night });
+  const there = hardeningUnder && { hardeningUnder };
+  const night = inReach ? { ...statedNight(lowC, understood, now), ...there } : undefined;
+  return answerQuestion(understood, cropVocabulary(), { reader, now, night, ...there });
 }

@@ -1,6 +1,7 @@
 import type { NightVerdict } from '../../../rules/index.ts';
 import { windSpeed } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
+import { hardeningWords } from '../../text/hardening-words.ts';
 import { isCover, shortCover } from '../../text/night-words.ts';
 import { list } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
@@ -8,10 +9,20 @@ import { underWords } from '../../text/verdict-words.ts';
 import type { AskedNight } from './asked-night.ts';
 import type { Judged } from './judged.ts';
 
-/** " grown cold", " grown warm", or nothing where cold makes no difference. */
-export function stateWords({ hardening, verdict, crop }: Pick<Judged, 'hardening' | 'verdict' | 'crop'>): string {
+/** " grown cold", " grown warm", " half hardened", or nothing where cold makes no difference. */
+export function stateWords({
+  hardening,
+  hardeningIndex,
+  verdict,
+  crop,
+}: Pick<Judged, 'hardening' | 'hardeningIndex' | 'verdict' | 'crop'>): string {
   if (hardening === 'no-matter') return '';
+  if (isBySite(hardening) || hardening === 'followed') return ` ${hardeningWords(hardeningIndex)}`;
   return isGrownCold({ hardening, verdict, crop }) ? ' grown cold' : ' grown warm';
+}
+
+function isBySite(hardening: Judged['hardening']): boolean {
+  return hardening === 'weather' || hardening === 'season';
 }
 
 /** Judged by the tolerance of hardened plants; never so for crops that do not harden. */
@@ -34,6 +45,7 @@ export function assumedLines(
   return [
     ...assumedLine(all, understood, night, reader),
     ...otherwiseLine('If they have grown warm', all, ({ grownWarm }) => grownWarm, reader),
+    ...otherwiseLine('If they are fully hardened', all, ({ fullyHardened }) => fullyHardened, reader),
     ...otherwiseLine('Leaves that press against the cover', all, ({ pressed }) => pressed, reader),
   ];
 }
@@ -48,9 +60,18 @@ export function assumedLine(
   const assumed = [
     ...nightWords(understood, night, reader),
     ...(all.some(({ hardening }) => hardening === 'assumed') ? ['hardened plants'] : []),
+    ...all.flatMap(byWeatherWords),
     ...all.flatMap((one) => coverWords(one, understood, reader)),
   ];
   return assumed.length === 0 ? [] : [`Assumed: ${list([...new Set(assumed)])}.`];
+}
+
+/** "plants half hardened, by the past week there". */
+function byWeatherWords({ hardening, hardeningIndex }: Judged): string[] {
+  if (!isBySite(hardening)) return [];
+  return [
+    `plants ${hardeningWords(hardeningIndex)}, by ${hardening === 'weather' ? 'the past week' : 'the season'} there`,
+  ];
 }
 
 /** One word where it is the same for all; else each by its crop and its covers, as far as they differ. */
@@ -76,12 +97,14 @@ function otherwiseLine(
   return [`${lead}: ${list([...new Set(told)])}.`];
 }
 
-function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Reader): string[] {
+export function nightWords({ sky }: Understood, { assumed }: AskedNight, { units }: Reader): string[] {
   if (assumed === undefined) return [];
   const wind = windSpeed(assumed.windMPerS, units);
   return [
     ...(sky?.cloud === undefined ? [assumed.sky === 'clear' ? 'clear sky' : `${assumed.sky} sky`] : []),
-    ...(sky?.wind === undefined ? [`light wind (${wind})`] : []),
+    ...(sky?.wind === undefined && sky?.windMPerS === undefined && sky?.gustMPerS === undefined
+      ? [`light wind (${wind})`]
+      : []),
     'moist soil of the season',
   ];
 }

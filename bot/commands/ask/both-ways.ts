@@ -65,12 +65,9 @@ export function bothWaysAnswer(
   };
 }
 
-function casesOf(
-  { covers = [], coversOtherwise, lowOtherwise, sky }: Understood,
-  night: AskedNight,
-  { now }: AskContext,
-) {
-  const nights = lowOtherwise === undefined ? [night] : [night, statedNight(lowOtherwise.lowC, sky, now)];
+function casesOf(understood: Understood, night: AskedNight, { now }: AskContext) {
+  const { covers = [], coversOtherwise, lowOtherwise } = understood;
+  const nights = lowOtherwise === undefined ? [night] : [night, statedNight(lowOtherwise.lowC, understood, now)];
   const stacks = coversOtherwise === undefined ? [covers] : [covers, coversOtherwise];
   return nights.flatMap((each) => stacks.map((keys) => ({ night: each, covers: keys })));
 }

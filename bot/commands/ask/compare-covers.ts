@@ -2,12 +2,12 @@ import type { CoverKey, Crop } from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import { orderSentence } from '../../text/order-words.ts';
-import { capitalised } from '../../text/phrases.ts';
+import { capitalised, list } from '../../text/phrases.ts';
 import { cropWord } from '../../text/reader.ts';
 import { atWords, oddsLine, underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
 import { type AskedNight, statedNight } from './asked-night.ts';
-import { assumedLines } from './assumed.ts';
+import { assumedLines, nightWords as assumedNight } from './assumed.ts';
 import { type Judged, judged } from './judged.ts';
 import { refused } from './refused.ts';
 
@@ -24,7 +24,7 @@ interface Compared {
 /** "Blanket or low tunnel?": the stacks side by side on one night, the warmer first. */
 export function compareAnswer(understood: Understood, crops: readonly Crop[], context: AskContext): Answered {
   const { reader } = context;
-  const night = context.night ?? statedNight(USUAL_LOW_C, understood.sky, context.now);
+  const night = context.night ?? statedNight(USUAL_LOW_C, understood, context.now);
   const options = understood.options ?? [understood.covers ?? [], []];
   const compared: Compared[] = [];
   for (const covers of options) {
@@ -85,7 +85,5 @@ function row({ covers, leafLowC, lightFraction, judged }: Compared, { reader }: 
 function nightLine(night: AskedNight, understood: Understood, { reader }: AskContext): string[] {
   const named =
     understood.lowC === undefined ? `You named no low, so I took ${temperature(night.lowC, reader.units)}. ` : '';
-  return night.assumed === undefined
-    ? []
-    : [`${named}Assumed: ${night.assumed.sky} sky, light wind, moist soil of the season.`];
+  return night.assumed === undefined ? [] : [`${named}Assumed: ${list(assumedNight(understood, night, reader))}.`];
 }

@@ -1,7 +1,20 @@
-import { CAUTIONS, type CautionKey } from '../../../rules/index.ts';
+import {
+  ADVICE,
+  type AdviceKey,
+  CAUTIONS,
+  type CautionKey,
+  CROWNS,
+  type CropId,
+  type CrownFacts,
+  cropById,
+  HARVESTS,
+  harvestKind,
+} from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import type { Answered, AskContext } from './answered.ts';
+import { statedNight } from './asked-night.ts';
+import { measureLines } from './before-night.ts';
 import { refused } from './refused.ts';
 import { saidTemperature } from './understood-line.ts';
 
@@ -10,16 +23,70 @@ const OPEN_ABOVE_C = 23.9;
 /** Thawed leaves: an hour above this (judgement, from the model's thaw). [°C] */
 const THAWED_ABOVE_C = 1;
 
+/** Low of the night on which heat is shown when none was named. [°C] */
+const USUAL_LOW_C = -5;
+
 /** Safety questions: the caution first and whole. */
-export function cautionAnswer(understood: Understood): Answered {
+export function cautionAnswer(understood: Understood, { night, now, reader }: AskContext): Answered {
+  const isHeat = understood.cautionTopics.includes('electric-heat') && understood.measures?.heatWPerM2 !== undefined;
+  const of = night ?? statedNight(USUAL_LOW_C, understood, now);
+  const at = temperature(of.lowC, reader.units);
+  const heat = isHeat
+    ? measureLines(understood.covers ?? [], { ...understood, measures: { ...understood.measures } }, of, reader).map(
+        (line) => `At ${at}: ${line}`,
+      )
+    : [];
   const topics = understood.cautionTopics.length > 0 ? understood.cautionTopics : (['official-first'] as const);
   const [first, ...others] = topics.map((key) => CAUTIONS[key].text);
   return answered(
     understood,
     first ?? '',
-    [...others, 'Local codes and licensed practice come before anything I say.'],
+    [...heat, ...others, 'Local codes and licensed practice come before anything I say.'],
     topics,
   );
+}
+
+/** What no night's figures answer. */
+export function adviceAnswer(understood: Understood, key: AdviceKey): Answered {
+  const [crop] = understood.crops;
+  const crown = crop && CROWNS[crop.id as CropId];
+  if (crown !== undefined && OF_FROSTED.has(key)) return crownAdvice(understood, crown);
+  const { headline, lines, cautions } = ADVICE[key];
+  return answered(understood, headline, lines, cautions);
+}
+
+const OF_FROSTED: ReadonlySet<AdviceKey> = new Set<AdviceKey>([
+  'frosted-plants',
+  'limp-leaves',
+  'frosted-roots',
+  'frosted-tubers',
+  'frosted-crown',
+]);
+
+/** The top is gone, the plant is not. */
+function crownAdvice(understood: Understood, { tops, part, care }: CrownFacts): Answered {
+  const lives = part.endsWith('s') ? 'are alive' : 'is alive';
+  return answered(understood, `No loss: the ${tops} die back in frost, the ${part} ${lives}.`, [
+    care,
+    'It comes again in spring.',
+  ]);
+}
+
+/** Pick before the freeze or cover, where neither a low nor a place is known: the rule of the trade. */
+export function harvestRuleAnswer(understood: Understood): Answered {
+  const kinds = new Set(understood.crops.flatMap(({ id }) => cropById(id) ?? []).map(harvestKind));
+  const lines =
+    kinds.size > 0
+      ? [...kinds].flatMap((kind) => [HARVESTS[kind].pick, HARVESTS[kind].keeps])
+      : [
+          'Pick before the freeze: all fruit of tender crops, basil, squash, cauliflower, firm lettuce heads.',
+          'Cover: lettuce, chard, Asian greens, broccoli, cabbage heads below a hard freeze.',
+          'Leave: kale, spinach, leeks, sprouts, carrots and parsnips; cold sweetens them. Mulch roots before the soil freezes.',
+        ];
+  return answered(understood, 'Before the freeze, not after it: pick what freezing spoils, cover what it only burns.', [
+    ...lines,
+    'Name the low, or set your place with "site", and I say which it is tonight.',
+  ]);
 }
 
 /** When to open, shut and pick where no place is known: the rules of the trade. */

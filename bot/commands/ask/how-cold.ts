@@ -8,11 +8,12 @@ import {
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import { orderSentence } from '../../text/order-words.ts';
+import { littleKnownLines } from '../../text/part-words.ts';
 import { capitalised, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import { underWords } from '../../text/verdict-words.ts';
 import type { Answered, AskContext } from './answered.ts';
-import { nightOptions, statedNight } from './asked-night.ts';
+import { nightOptions, saidLaid, statedNight } from './asked-night.ts';
 import { assumedLines } from './assumed.ts';
 import { type Judged, judgedNight } from './judged.ts';
 import type { Plot } from './plots.ts';
@@ -25,7 +26,9 @@ export function howColdAnswer(understood: Understood, plots: readonly Plot[], co
   for (const plot of plots) {
     const { covers } = plot;
     const stack = covers.join();
-    const nights = nightsUnder.get(stack) ?? ordinaryNights({ covers }, nightOptions(understood.sky, context.now));
+    const nights =
+      nightsUnder.get(stack) ??
+      ordinaryNights({ ...saidLaid(understood), covers }, nightOptions(understood, context.now));
     nightsUnder.set(stack, nights);
     const limit = limitOf(plot, nights, understood, context);
     if (limit.holds.kind === 'unsound') return refused(understood, orderSentence(limit.holds, context.reader));
@@ -33,15 +36,18 @@ export function howColdAnswer(understood: Understood, plots: readonly Plot[], co
   }
   const [first, ...others] = found;
   const judged = found.flatMap((each) => each.judged ?? []);
-  const night = statedNight(0, understood.sky, context.now);
+  const night = statedNight(0, understood, context.now);
   const assumed = judged.length === 0 ? [] : assumedLines(judged, understood, night, context.reader);
+  const little = [...new Set(plots.flatMap(({ crop }) => littleKnownLines(crop, context.reader)))];
   return {
     understood,
     judged,
     cautions: [],
     reply: {
       headline: first?.line ?? '',
-      sections: [{ lines: others.map(({ line }) => line) }, { lines: assumed }].filter(({ lines }) => lines.length > 0),
+      sections: [{ lines: others.map(({ line }) => line) }, { lines: [...assumed, ...little] }].filter(
+        ({ lines }) => lines.length > 0,
+      ),
       private: false,
     },
   };
@@ -58,8 +64,8 @@ function limitOf(
   understood: Understood,
   context: AskContext,
 ): Limit {
-  const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
-  const verdict = (night: BedNight) => judgedNight(crop, covers, night, { windMPerS }, state).verdict;
+  const asked = { ...statedNight(0, understood, context.now), ...thereIn(context) };
+  const verdict = (night: BedNight) => judgedNight(crop, covers, night, asked, state).verdict;
   return {
     holds: coldestLowC((night) => verdict(night).verdict === 'holds', nights),
     halfLost: coldestLowC((night) => verdict(night).odds.winterkill <= 0.5, nights),
@@ -73,8 +79,8 @@ function told({ crop, covers, state, bedName }: Plot, limit: Limit, understood: 
   const what = `${whose}${whose === '' ? capitalised(name) : name} ${underWords(covers, reader)}`;
   const half = halfWords(limit.halfLost, reader);
   if (limit.holds.kind === 'low') {
-    const windMPerS = statedNight(0, understood.sky, context.now).windMPerS;
-    const judged = judgedNight(crop, covers, limit.holds.night, { windMPerS }, state);
+    const asked = { ...statedNight(0, understood, context.now), ...thereIn(context) };
+    const judged = judgedNight(crop, covers, limit.holds.night, asked, state);
     const leaf = temperature(judged.verdict.organLowC, reader.units);
     const part = crop.judgedBy === 'surface' ? 'the soil surface' : 'the leaf';
     return {
@@ -92,4 +98,9 @@ function told({ crop, covers, state, bedName }: Plot, limit: Limit, understood: 
 
 function halfWords(halfLost: ColdestLow, reader: Reader): string {
   return halfLost.kind === 'low' ? ` Half is lost near ${temperature(halfLost.lowC, reader.units)}.` : '';
+}
+
+/** What is known of the member's own site. */
+function thereIn({ hardeningUnder }: AskContext): Pick<AskContext, 'hardeningUnder'> {
+  return hardeningUnder === undefined ? {} : { hardeningUnder };
 }

@@ -1,11 +1,14 @@
 import {
+  type AssumedHardening,
   assumedHardening,
   type BedNight,
   type CoverKey,
   type Crop,
   type NightVerdict,
   nightVerdict,
+  otherPartVerdict,
   type UnsoundOrder,
+  type VerdictInput,
 } from '../../../rules/index.ts';
 import type { Stage } from '../../language/understood.ts';
 import { type AskedNight, hardinessThere } from './asked-night.ts';
@@ -18,16 +21,24 @@ export interface Judged {
   readonly bedName?: string;
   readonly night: BedNight;
   readonly verdict: NightVerdict;
+  /** Of the part that is not eaten, where growers keep the two apart. */
+  readonly otherPart?: NightVerdict;
+  /** What it was judged at. [0…1] */
+  readonly hardeningIndex: number;
   /** The verdict if the plants have grown warm, where that was not said and would change the word. */
   readonly grownWarm?: NightVerdict;
+  /** The verdict if the plants are fully hardened, where they were taken to be softer and that would change the word. */
+  readonly fullyHardened?: NightVerdict;
   /** The verdict for leaves that press against a thin cover lying on them, where that would change the word. */
   readonly pressed?: NightVerdict;
-  readonly hardening: 'said' | 'assumed' | 'no-matter' | 'followed';
+  readonly hardening: AssumedHardening['basis'];
 }
 
 export interface PlantState {
   readonly hardened: boolean | undefined;
   readonly stage: Stage | undefined;
+  /** Followed from the temperatures in the bed; what was said comes before it. [0…1] */
+  readonly followedIndex?: number;
 }
 
 const WINDY_M_PER_S = 5;
@@ -48,14 +59,19 @@ export function judgedNight(
   crop: Crop,
   covers: readonly CoverKey[],
   night: BedNight,
-  asked: Pick<AskedNight, 'windMPerS' | 'outcomes'>,
+  asked: Pick<AskedNight, 'windMPerS' | 'outcomes' | 'hardeningUnder'>,
   state: PlantState,
 ): Judged {
   const said = saidHardening(state);
-  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, said === undefined ? {} : { said });
-  const at = (index: number, leafTouchesCover = false) => {
+  const { followedIndex } = state;
+  const { hardeningIndex, basis, otherwiseIndex } = assumedHardening(crop, {
+    ...(said !== undefined && { said }),
+    ...(followedIndex !== undefined && { followedIndex }),
+    ...(asked.hardeningUnder && { there: asked.hardeningUnder(covers, night) }),
+  });
+  const inputAt = (index: number, leafTouchesCover = false): VerdictInput => {
     const learned = hardinessThere(asked, crop, index);
-    return nightVerdict({
+    return {
       crop,
       hardeningIndex: index,
       leafLowC: night.leafLowC,
@@ -68,9 +84,11 @@ export function judgedNight(
         smallRosette: state.stage === 'baby' && crop.organ === 'leaf',
       },
       ...(learned && { learned }),
-    });
+    };
   };
+  const at = (index: number, leafTouchesCover = false) => nightVerdict(inputAt(index, leafTouchesCover));
   const verdict = at(hardeningIndex);
+  const otherPart = otherPartVerdict(inputAt(hardeningIndex));
   const otherwise = otherwiseIndex === undefined ? undefined : at(otherwiseIndex);
   const pressed = night.stack.touchesLeaves ? at(hardeningIndex, true) : undefined;
   return {
@@ -78,8 +96,13 @@ export function judgedNight(
     covers,
     night,
     verdict,
+    ...(otherPart !== undefined && { otherPart }),
+    hardeningIndex,
     hardening: basis,
-    ...(otherwise !== undefined && otherwise.verdict !== verdict.verdict && { grownWarm: otherwise }),
+    ...(otherwise !== undefined &&
+      otherwise.verdict !== verdict.verdict && {
+        [otherwiseIndex === 0 ? 'grownWarm' : 'fullyHardened']: otherwise,
+      }),
     ...(pressed !== undefined && pressed.verdict !== verdict.verdict && { pressed }),
   };
 }

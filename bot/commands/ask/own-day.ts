@@ -14,8 +14,9 @@ const TOMORROW = /\btomorrow\b/i;
 const OF_A_DAY: ReadonlySet<Understood['intent']> = new Set(['vent', 'close', 'pick', 'season']);
 
 /** When to open, shut, pick and sow hangs on the member's own place; with a low named, the rules of the trade answer. */
-export function asksOfDay({ intent, lowC, problem, missing }: Understood): boolean {
-  return OF_A_DAY.has(intent) && problem === undefined && missing === undefined && lowC === undefined;
+export function asksOfDay({ intent, lowC, problem, missing, beforeNight, advice }: Understood): boolean {
+  const isOther = beforeNight === true || (advice !== undefined && advice !== 'uncover-after');
+  return OF_A_DAY.has(intent) && !isOther && problem === undefined && missing === undefined && lowC === undefined;
 }
 
 /** Opening, shutting, picking and sowing at the member's own place, for the member alone. */

@@ -1,8 +1,9 @@
-import { type BedLearning, bedNight, learnedNight, orderProblem } from '../../../rules/index.ts';
+import { type BedAsLaid, type BedLearning, bedNight, learnedNight, orderProblem } from '../../../rules/index.ts';
 import { PlainProblem } from '../../ground/errors.ts';
 import { temperature, windSpeed } from '../../ground/units.ts';
 import type { When } from '../../language/understood.ts';
 import { laidOn, learnedSite } from '../../learning/learned-site.ts';
+import { bedInPast } from '../../outlook/bed-in-past.ts';
 import { type NamedNight, type NightName, namedNight } from '../../outlook/named-night.ts';
 import { benchOf } from '../../outlook/night-outlook.ts';
 import { type LearnedSite, storedGarden } from '../../outlook/stored-garden.ts';
@@ -51,6 +52,8 @@ export interface ForecastNightWish {
   readonly now: Date;
   /** Whose thermometers count. */
   readonly taught?: TaughtBed | undefined;
+  /** What the question tells of the things on the bed. */
+  readonly laid?: Partial<BedAsLaid>;
 }
 
 export interface ForecastNight {
@@ -62,7 +65,7 @@ export interface ForecastNight {
 
 /** The night that is meant at the member's own site, from the forecast. */
 export async function forecastNight(
-  { site, when, reader, now, taught }: ForecastNightWish,
+  { site, when, reader, now, taught, laid }: ForecastNightWish,
   { forecasts }: Services,
 ): Promise<ForecastNight> {
   const named = namedNight(nightName(when), now, site);
@@ -73,7 +76,7 @@ export async function forecastNight(
   const place = { latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) };
   const forecast = await forecasts.forecastFor(place, now, { night: named.span });
   const bench = benchOf(storedGarden({ site, beds: [], spareCovers: [] }), forecast, named.span, now);
-  const { summary, series, notes } = bench.weather;
+  const { summary, notes } = bench.weather;
   const { nightsAhead, heightDifferenceM } = bench;
   const under: AskedNight['under'] = (bed) => {
     const unsound = orderProblem(bed.covers);
@@ -81,9 +84,9 @@ export async function forecastNight(
     const computed = bedNight(
       {
         site: bench.site,
-        weather: series,
-        soil: bench.soilUnder(bed.covers),
-        bed,
+        weather: bench.series,
+        soil: bench.soilUnder({ ...laid, ...bed }),
+        bed: { ...laid, ...bed },
         window: bench.window,
         forecast: { kind: 'forecast', nightsAhead, ...(heightDifferenceM !== undefined && { heightDifferenceM }) },
       },
@@ -99,6 +102,7 @@ export async function forecastNight(
       windMPerS: summary.wind10MPerS,
       words: named.words,
       under: eachOnce(under),
+      hardeningUnder: (covers, computed) => bedInPast(covers, computed, bench).hardening,
       ...(taught && { outcomes: taught.outcomes }),
     },
     section: {

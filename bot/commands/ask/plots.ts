@@ -90,7 +90,9 @@ function grownIn(bed: Bed, planting: Planting, understood: Understood): readonly
   const crop = cropById(planting.crop);
   if (crop === undefined) return [];
   const stage = understood.stage ?? (planting.stage === 'just-set-out' ? 'seedling' : undefined);
-  const state = { hardened: understood.hardened ?? planting.hardened, stage };
+  const hardened = understood.hardened ?? planting.hardened;
+  const followedIndex = planting.hardening?.fraction;
+  const state = { hardened, stage, ...(followedIndex !== undefined && { followedIndex }) };
   return plotsAsked(understood, [crop]).flatMap((plot) => inBed(bed, { ...plot, state }, understood));
 }
 

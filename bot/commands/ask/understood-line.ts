@@ -1,4 +1,5 @@
 import { cropById, stackWords } from '../../../rules/index.ts';
+import { shortLength, windSpeed } from '../../ground/units.ts';
 import type { SaidTemperature, Understood } from '../../language/understood.ts';
 import { list, saidBack } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
@@ -17,13 +18,70 @@ export function understoodLine(
     ...(crops.length > 0 ? [list(crops)] : []),
     ...(understood.temperature === undefined ? [] : [temperaturePart(understood)]),
     ...stackParts(understood, reader),
-    ...(understood.hardened === undefined ? [] : [understood.hardened ? 'hardened' : 'grown warm']),
-    ...(understood.readAs.length === 0
-      ? []
-      : [`read as: ${list(understood.readAs.map((word) => `“${saidBack(word, 30)}”`))}`]),
+    ...readAsParts(understood),
+    ...stateParts(understood),
+    ...skyParts(understood, reader),
     ...(understood.when === undefined ? [] : [understood.when.replace('-', ' ')]),
   ];
-  return parts.length === 0 ? undefined : `Understood: ${parts.join('; ')}.`;
+  const unused = understood.unused ?? [];
+  const without = unused.length === 0 ? '' : ` Not used: ${list(unused)}.`;
+  if (parts.length === 0) return without === '' ? undefined : without.trim();
+  return `Understood: ${parts.join('; ')}.${without}`;
+}
+
+const STAGE_WORDS = {
+  seedling: 'young plants',
+  growing: 'growing',
+  mature: 'full-grown',
+  baby: 'baby leaves',
+} as const;
+const PLACE_WORDS = {
+  open: 'open ground',
+  sheltered: 'sheltered',
+  hollow: 'in a frost hollow',
+  ridge: 'on a hill top',
+  wall: 'beside a wall',
+  tree: 'under a tree',
+} as const;
+const SNOW_PLACES = {
+  'on-plants': 'on the plants',
+  'on-ground': 'on the ground, not on the plants',
+  falling: 'still to fall',
+} as const;
+
+function readAsParts({ readAs }: Understood): string[] {
+  return readAs.length === 0 ? [] : [`read as: ${list(readAs.map((word) => `“${saidBack(word, 30)}”`))}`];
+}
+
+function stateParts({ hardened, stage }: Understood): string[] {
+  return [
+    ...(hardened === undefined ? [] : [hardened ? 'hardened' : 'grown warm']),
+    ...(stage === undefined ? [] : [STAGE_WORDS[stage]]),
+  ];
+}
+
+/** Sky, wind, snow and how the garden lies. */
+function skyParts({ sky, snow, exposure }: Understood, { units }: Reader): string[] {
+  const wind = windPart(sky, units);
+  const depth = snow?.depthM === undefined ? '' : `${shortLength(snow.depthM, units)} of `;
+  return [
+    ...(sky?.cloud === undefined ? [] : [sky.cloud === 'half' ? 'half clear sky' : `${sky.cloud} sky`]),
+    ...(wind === undefined ? [] : [wind]),
+    ...(snow === undefined ? [] : [`${depth}snow ${SNOW_PLACES[snow.where]}`]),
+    ...(exposure === undefined ? [] : [PLACE_WORDS[exposure]]),
+  ];
+}
+
+function windPart(sky: Understood['sky'], units: Reader['units']): string | undefined {
+  const gusts = sky?.gustMPerS === undefined ? undefined : `gusts ${windSpeed(sky.gustMPerS, units)}`;
+  if (sky?.windMPerS !== undefined)
+    return [`wind ${windSpeed(sky.windMPerS, units)}`, gusts].filter(Boolean).join(', ');
+  return (
+    gusts ??
+    (sky?.wind === undefined
+      ? undefined
+      : { calm: 'still air', light: 'light wind', breezy: 'breezy', windy: 'windy' }[sky.wind])
+  );
 }
 
 /** "14 °F", and how it was read where that was not said. */

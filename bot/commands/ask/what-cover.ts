@@ -1,4 +1,12 @@
-import { type BedVerdict, bedVerdict, type CoverKey, type FurtherCover, furtherCovers } from '../../../rules/index.ts';
+import {
+  type BedVerdict,
+  bedVerdict,
+  type CoverKey,
+  type Crop,
+  type FurtherCover,
+  furtherCovers,
+  suitableCovers,
+} from '../../../rules/index.ts';
 import { temperature } from '../../ground/units.ts';
 import type { Understood } from '../../language/understood.ts';
 import { isCover } from '../../text/night-words.ts';
@@ -44,17 +52,16 @@ export function whatCoverAnswer(
       },
     };
   }
-  const hardeningIndex = state.hardened === false || state.stage === 'seedling' ? 0 : 1;
-  const plantings = crops.map((crop) => {
-    const index = crop.hardens ? hardeningIndex : 0;
-    const learned = hardinessThere(night, crop, index);
-    return { crop, hardeningIndex: index, ...(learned && { learned }) };
+  const plantings = asItIs.map(({ crop, hardeningIndex }) => {
+    const learned = hardinessThere(night, crop, hardeningIndex);
+    return { crop, hardeningIndex, ...(learned && { learned }) };
   });
   const verdictOf = (keys: readonly CoverKey[]) => {
     const bed = night.under({ covers: keys });
     return bed.kind === 'unsound' ? undefined : bedVerdict(plantings, keys, bed, night.windMPerS);
   };
-  const holding = stacksThatHold(start, verdictOf);
+  const atRisk = asItIs.filter(({ verdict }) => verdict.verdict !== 'holds').map(({ crop }) => crop);
+  const holding = stacksThatHold(start, atRisk, verdictOf);
   const judgedBest = holding
     .flatMap(({ keys }) => crops.map((crop) => judged(crop, keys, night, state)))
     .filter((one) => 'verdict' in one);
@@ -90,14 +97,15 @@ function stackLine(keys: readonly CoverKey[], worst: BedVerdict['worst'], { read
 /** Up to three stacks of one or, if none does, two more covers with which everything holds. */
 function stacksThatHold(
   start: readonly CoverKey[],
+  crops: readonly Crop[],
   verdictOf: (keys: readonly CoverKey[]) => BedVerdict | undefined,
 ): BedVerdict[] {
-  const one = furtherCovers(start);
+  const one = suitableCovers(furtherCovers(start), crops);
   const found = holdingOf(one, verdictOf);
   return found.length > 0
     ? found
     : holdingOf(
-        one.flatMap(({ keys }) => furtherCovers(keys)),
+        one.flatMap(({ keys }) => suitableCovers(furtherCovers(keys), crops)),
         verdictOf,
       );
 }

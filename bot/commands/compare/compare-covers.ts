@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { assumedHardening, CAUTIONS, COVERS, type CoverKey, type Crop, type Planting } from '../../../rules/index.ts';
 import { PlainProblem } from '../../ground/errors.ts';
+import { plantingOf } from '../../outlook/bed-planting.ts';
 import { comparedStacks } from '../../outlook/comparison.ts';
 import type { Garden, GardenBed } from '../../outlook/garden.ts';
-import { plantingOf } from '../../outlook/night-outlook.ts';
 import type { Reply } from '../../talk/reply.ts';
 import type { Request } from '../../talk/request.ts';
 import { nightLines, stackLine, stacksHeadline } from '../../text/comparison-words.ts';

@@ -3,6 +3,7 @@ import { PlainProblem } from '../../ground/errors.ts';
 import { difference } from '../../ground/units.ts';
 import { learnedSite } from '../../learning/learned-site.ts';
 import type { Store } from '../../store/store.ts';
+import { othersLine } from '../../text/learned-words.ts';
 import { capitalised, counted } from '../../text/phrases.ts';
 import { cropWord, type Reader } from '../../text/reader.ts';
 import type { OwnBed } from '../bed/own-beds.ts';
@@ -59,7 +60,9 @@ export async function hardinessLine(
   const seen = outcomes.get(crop.id) ?? [];
   const learned = planting && hardinessLearned(crop, hardeningOf(crop, planting), seen);
   if (learned === undefined || Math.abs(learned.hardierK) < WORTH_SAYING_K) return undefined;
+  if (learned.othersCount !== undefined) return othersLine(crop, learned, reader);
+  const ownNights = seen.filter(({ otherIndex }) => otherIndex === undefined).length;
   const by = difference(Math.abs(learned.hardierK), reader.units);
   const which = learned.hardierK > 0 ? 'hardier' : 'more tender';
-  return `${capitalised(cropWord(crop, reader))} has proved ${by} ${which} here than the table says, from ${counted(seen.length, 'night')}.`;
+  return `${capitalised(cropWord(crop, reader))} has proved ${by} ${which} here than the table says, from ${counted(ownNights, 'night')}.`;
 }

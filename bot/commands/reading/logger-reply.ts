@@ -2,6 +2,7 @@ import { PlainProblem } from '../../ground/errors.ts';
 import { localDay } from '../../ground/times.ts';
 import type { LoggerNight } from '../../learning/logger/logger-nights.ts';
 import { type BadRow, type LoggerFile, type LoggerProblem, readLogger } from '../../learning/logger/read-logger.ts';
+import { nightLater } from '../../learning/night-days.ts';
 import type { Store } from '../../store/store.ts';
 import type { Reply, Section } from '../../talk/reply.ts';
 import type { Request, UploadedFile } from '../../talk/request.ts';
@@ -27,6 +28,10 @@ type LoggerReading = WeighedReading['facts'] & { readonly origin: 'logger' };
 const MOST_BYTES = 2 * 1024 * 1024;
 /** Two winters. */
 const MOST_NIGHTS = 400;
+/** Nothing is learned from what is older. */
+const OLDEST_DAYS = 730;
+/** Of one bed: as many years as anybody looks back upon. */
+const MOST_KEPT = 2000;
 const SHOWN = 5;
 
 const PROBLEMS: Readonly<Record<LoggerProblem, string>> = {
@@ -35,6 +40,7 @@ const PROBLEMS: Readonly<Record<LoggerProblem, string>> = {
   'no-temperatures': 'I find no column of temperatures in that file.',
   'unclear-columns': 'I cannot tell which column is under the cover: head them inside and outside, or leave one out.',
   'units-unsaid': 'The file does not say its units: give the command again with units:°F or units:°C.',
+  'too-many-days': 'That file holds more than two years of days. Cut it to the last winter or two.',
   'too-many-rows': 'That file is too long: at most 60,000 rows, a winter at one row in five minutes.',
 };
 
@@ -48,18 +54,22 @@ const ROW_WORDS: Readonly<Record<BadRow['reason'], string>> = {
 /** Keeps the nights of a logger's file, and says what could not be used. */
 export async function loggerReply(entered: FileEntered, store: Store): Promise<Reply> {
   const { bed, request, reader, options } = entered;
-  const read = readLogger(await entered.file.text(MOST_BYTES), bed.site, {
+  const read = await readLogger(await entered.file.text(MOST_BYTES), bed.site, {
     ...{ units: options.units, zone: options.zone, holds: options.holds },
     usualOrder: request.locale.endsWith('-US') ? 'month-first' : 'day-first',
   });
   if (typeof read === 'string') throw new PlainProblem(PROBLEMS[read]);
-  const { facts, older } = await weighedNights(read.nights, entered, store);
+  const { facts, older, toCome, tooOld } = await weighedNights(read.nights, entered, store);
+  const kept = new Set((await store.readings.ofBed(request.memberId, bed.id)).map(({ night }) => night));
+  if (new Set([...kept, ...facts.map(({ night }) => night)]).size > MOST_KEPT) {
+    throw new PlainProblem(`${bed.label} has ${MOST_KEPT} nights of readings, which is all that I keep of one bed.`);
+  }
   await store.readings.record(request.memberId, facts, request.now);
   const doubted = facts.filter(({ doubt }) => doubt !== undefined);
   const sections: Section[] = [
     { lines: understoodLines(read) },
     { lines: doubtLines(doubted) },
-    { lines: leftOutLines(read, older, bed) },
+    { lines: [...leftOutLines(read, older, bed), ...wrongClockLines(toCome, tooOld)] },
     { lines: await taughtLines(store, bed, request.now, reader) },
   ];
   const good = facts.length - doubted.length;
@@ -72,13 +82,16 @@ export async function loggerReply(entered: FileEntered, store: Store): Promise<R
   };
 }
 
-/** Nights still to come, as a wrong clock makes them, are left out with those of unknown covers. */
+/** Nights still to come, as a wrong clock makes them, and very old ones are left out with those of unknown covers. */
 async function weighedNights(nights: readonly LoggerNight[], entered: FileEntered, store: Store) {
   const { bed, request, options } = entered;
   const today = localDay(request.now, bed.site.timeZone);
   const facts: LoggerReading[] = [];
+  const oldest = nightLater(today, -OLDEST_DAYS);
+  const [toCome, tooOld] = [nights.filter(({ night }) => night >= today), nights.filter(({ night }) => night < oldest)];
   let older = 0;
-  for (const lows of nights.filter(({ night }) => night < today).slice(-MOST_NIGHTS)) {
+  const usable = nights.filter(({ night }) => night < today && night >= oldest);
+  for (const lows of usable.slice(-MOST_NIGHTS)) {
     const found = await weighed(store, bed, lows, {
       ...(options.covers && { covers: options.covers }),
       ...(options['same-covers'] !== undefined && { same: options['same-covers'] }),
@@ -86,7 +99,14 @@ async function weighedNights(nights: readonly LoggerNight[], entered: FileEntere
     if (found === undefined) older += 1;
     else facts.push({ ...found.facts, origin: 'logger' });
   }
-  return { facts, older };
+  return { facts, older, toCome: toCome.length, tooOld: tooOld.length };
+}
+
+function wrongClockLines(toCome: number, tooOld: number): string[] {
+  return [
+    ...(toCome > 0 ? [`Left out: ${counted(toCome, 'night')} still to come. Is the logger's clock right?`] : []),
+    ...(tooOld > 0 ? [`Left out: ${counted(tooOld, 'night')} from more than two years ago.`] : []),
+  ];
 }
 
 function understoodLines({ units, zone, daysOnly, assumedOrder, holdsInside, holdsOutside }: LoggerFile): string[] {

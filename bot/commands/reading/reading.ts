@@ -38,6 +38,9 @@ async function reading(request: Request, services: Services): Promise<Reply> {
   if (typeof file !== 'object' || !('text' in file))
     throw new PlainProblem('Attach the logger’s file with the option file.');
   if (hasLows) throw new PlainProblem('Give either single lows or a file, not both at once.');
+  if (services.fileAllowance?.take(request.memberId, request.now) === false) {
+    throw new PlainProblem('That is a lot of files for one day. Send the next one in a few hours.');
+  }
   return loggerReply({ bed, file, options, request, reader }, store);
 }
 

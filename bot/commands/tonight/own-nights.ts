@@ -1,5 +1,5 @@
 import { setImmediate } from 'node:timers/promises';
-import type { ForecastDesk } from '../../forecast/forecast.ts';
+import { type ForecastDesk, inForce } from '../../forecast/forecast.ts';
 import { PlainProblem } from '../../ground/errors.ts';
 import { learnedGarden } from '../../learning/learned-site.ts';
 import { bedsOf, predictionsOf } from '../../learning/told-night.ts';
@@ -15,8 +15,6 @@ import { counted } from '../../text/phrases.ts';
 import type { Reader } from '../../text/reader.ts';
 import { coveredButton } from './covered.ts';
 import { curveButtons, nightPicture } from './curve-button.ts';
-
-const NO_SERVICE = 'I cannot look up a forecast: who runs me has to set FORECAST_CONTACT first.';
 
 export interface OwnNightsWish {
   readonly sites: readonly Site[];
@@ -40,12 +38,7 @@ export interface SiteNight {
 }
 
 /** A night at a member's own sites, and what to do about it. One site without a forecast does not silence the others. */
-export async function ownNightsReply(
-  wish: OwnNightsWish,
-  store: Store,
-  forecasts: ForecastDesk | undefined,
-): Promise<Reply> {
-  if (forecasts === undefined) throw new PlainProblem(NO_SERVICE);
+export async function ownNightsReply(wish: OwnNightsWish, store: Store, forecasts: ForecastDesk): Promise<Reply> {
   const asked = wish.sites.map((site) => siteNight(site, wish, store, forecasts));
   const [only, ...others] = await Promise.allSettled(asked);
   if (only !== undefined && others.length === 0) return oneSite(settledValue(only), wish.reader);
@@ -86,7 +79,13 @@ export async function siteNight(
   await store.predictions.keep(predictionsOf({ memberId, name: night.day, outlook, bedOf }, now));
   const ids = beds.map(({ id }) => id);
   const marked = await store.covered.marked(ids, night.day);
-  const reply = outlookReply({ outlook, official, reader, now, nightWords: night.words });
+  const reply = outlookReply({
+    outlook,
+    official: inForce(official, night.span),
+    reader,
+    now,
+    nightWords: night.words,
+  });
   return { site, beds, night, outlook, bedOf, reply, markedBeds: marked.size };
 }
 

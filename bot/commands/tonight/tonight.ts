@@ -1,19 +1,22 @@
 import { z } from 'zod';
-import { NIGHT_NAMES } from '../../outlook/named-night.ts';
 import type { Button, Reply } from '../../talk/reply.ts';
 import type { Request } from '../../talk/request.ts';
 import { capitalised } from '../../text/phrases.ts';
+import type { Reader } from '../../text/reader.ts';
 import type { ButtonHandler, Command } from '../command.ts';
 import { readerFor, storeOf } from '../kept-for.ts';
 import { checkedOptions, maybe, oneOf } from '../options.ts';
 import type { Services } from '../services.ts';
 import { ownSite, ownSites, siteOption } from '../site/own-sites.ts';
+import { forecastsOf } from '../site/site-weather.ts';
 import { read } from '../typed/read.ts';
+import { NIGHTS_AND_WEEK, type NightOrWeek } from './night-option.ts';
 import { ownNightsReply } from './own-nights.ts';
+import { ownWeekReply } from './own-week.ts';
 
 const SAMPLE_NOTICE = 'A sample garden of our own invention. For yours: /site set, then /bed add.';
 
-const schema = z.object({ site: maybe(read), night: maybe(oneOf('The night', NIGHT_NAMES)) });
+const schema = z.object({ site: maybe(read), night: maybe(oneOf('The night', NIGHTS_AND_WEEK)) });
 
 export const TONIGHT: Command = {
   name: 'tonight',
@@ -24,9 +27,9 @@ export const TONIGHT: Command = {
     options: [
       {
         name: 'night',
-        description: 'Which night; tonight unless you say',
+        description: 'Which night, or the whole week; tonight unless you say',
         kind: 'text',
-        choices: NIGHT_NAMES.map((value) => ({ label: capitalised(value), value })),
+        choices: NIGHTS_AND_WEEK.map((value) => ({ label: capitalised(value), value })),
       },
       siteOption('Which of your sites; all of them unless you say'),
     ],
@@ -39,13 +42,24 @@ async function tonight(request: Request, services: Services): Promise<Reply> {
   const { site: typed, night = 'tonight' } = checkedOptions(request, schema);
   const reader = await readerFor(request, services);
   const { memberId, now } = request;
-  if (services.sample !== undefined && ((await services.store?.sites.list(memberId)) ?? []).length === 0) {
-    const reply = await services.sample(reader);
-    return { ...reply, sections: [...reply.sections, { lines: [SAMPLE_NOTICE] }] };
-  }
+  const sample = await sampleNight(night, memberId, reader, services);
+  if (sample !== undefined) return sample;
   const store = storeOf(services);
   const sites = typed === undefined ? await ownSites(store, memberId) : [await ownSite(store, request, typed)];
-  return ownNightsReply({ sites, night, reader, now }, store, services.forecasts);
+  if (night === 'week') return ownWeekReply({ sites, reader, now }, store, forecastsOf(services));
+  return ownNightsReply({ sites, night, reader, now }, store, forecastsOf(services));
+}
+
+/** The sample garden's night, for who has no garden here yet where it is shown. */
+export async function sampleNight(
+  night: NightOrWeek,
+  memberId: string,
+  reader: Reader,
+  { sample, store }: Services,
+): Promise<Reply | undefined> {
+  if (sample === undefined || ((await store?.sites.list(memberId)) ?? []).length > 0) return undefined;
+  const reply = await sample(reader, night);
+  return { ...reply, sections: [...reply.sections, { lines: [SAMPLE_NOTICE] }] };
 }
 
 const MY_BEDS = 'my-beds';
@@ -60,6 +74,6 @@ export const MY_BEDS_BUTTON: ButtonHandler = {
     const store = storeOf(services);
     const sites = await ownSites(store, press.memberId);
     const reader = await readerFor(press, services);
-    return ownNightsReply({ sites, night: 'tonight', reader, now: press.now }, store, services.forecasts);
+    return ownNightsReply({ sites, night: 'tonight', reader, now: press.now }, store, forecastsOf(services));
   },
 };

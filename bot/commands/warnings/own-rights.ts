@@ -5,13 +5,18 @@ import type { Services } from '../services.ts';
 import type { Target } from './target.ts';
 
 /**
- * Makes sure that the bot may post there.
+ * Makes sure that the channel is one of this server, and that the bot may post there.
  *
  * @throws PlainProblem that names the rights it lacks.
  */
-export async function refuseWithoutRights({ poster }: Services, { id, words }: Target): Promise<void> {
+export async function refuseWithoutRights({ poster }: Services, { id, words, guildId }: Target): Promise<void> {
   if (poster === undefined) throw new PlainProblem('There is nothing here to post warnings with; they need Discord.');
   try {
+    // Whoever types an id may name any channel where the bot is.
+    const theirs = await poster.guildIdOf(id);
+    if (theirs !== undefined && theirs !== guildId) {
+      throw new PlainProblem('That channel belongs to another server. Choose a channel of this one.');
+    }
     const missing = await poster.rights(id);
     if (missing.length === 0) return;
     throw new PlainProblem(

@@ -6,10 +6,11 @@ import type { Reply } from '../../talk/reply.ts';
 import type { Request } from '../../talk/request.ts';
 import { counted } from '../../text/phrases.ts';
 import type { Action, OptionSpec } from '../command.ts';
-import { storeOf } from '../kept-for.ts';
+import { readerFor, storeOf } from '../kept-for.ts';
 import { checkedOptions, maybe, wholeNumber, yesNo } from '../options.ts';
 import type { Services } from '../services.ts';
 import { ownSites } from '../site/own-sites.ts';
+import { nextPostLines } from './next-post.ts';
 import { refuseWithoutRights } from './own-rights.ts';
 import { channelOption, channelSchema, neededSubscription, subscriptionAt, type Target, targetOf } from './target.ts';
 
@@ -54,7 +55,7 @@ export const START_WARNINGS: Action = {
     if (kind === 'direct') await joinAlone(request, store, id);
     return {
       headline: `Warnings come ${target.words} from now on.`,
-      sections: [settingsSection(channel)],
+      sections: [await settingsSection(channel, request, services)],
       private: false,
     };
   },
@@ -81,7 +82,7 @@ export const SHOW_WARNINGS: Action = {
     return {
       headline: `Warnings come ${target.words}${channel.paused === undefined ? '' : ', but are paused'}.`,
       sections: [
-        settingsSection(channel),
+        await settingsSection(channel, request, services),
         { lines: [...pausedLines(channel), `They look after ${counted(sites.length, 'site')}. ${own}`] },
       ],
       private: true,
@@ -110,7 +111,7 @@ export const CHANGE_WARNINGS: Action = {
     const channel = await store.channels.change(id, settings);
     return {
       headline: `The warnings ${target.words} are changed.`,
-      sections: [settingsSection(channel)],
+      sections: [await settingsSection(channel, request, services)],
       private: false,
     };
   },
@@ -169,11 +170,15 @@ function factsOf({ leadH, morningPost, allClear }: ChannelFacts): ChannelFacts {
   return { leadH, morningPost, allClear };
 }
 
-function settingsSection({ kind, leadH, morningPost, allClear }: Channel) {
+async function settingsSection(channel: Channel, request: Request, services: Services) {
+  const { kind, leadH, morningPost, allClear, paused } = channel;
+  const gardens = await storeOf(services).channels.gardens(channel.id);
+  const reader = await readerFor(request, services);
   const earliest = kind === 'direct' ? 'your shutting time' : 'the earliest shutting time of those who have joined';
   return {
     lines: [
       `They come ${counted(leadH, 'hour')} before ${earliest}.`,
+      ...(paused === undefined ? nextPostLines(gardens, leadH, request.now, reader) : []),
       morningPost ? 'An opening plan comes in the morning.' : 'No opening plan in the morning.',
       allClear ? 'A night that needs nothing is told too.' : 'A night that needs nothing goes unsaid.',
       ...(kind === 'direct' ? [] : ['Join with /warnings join.']),

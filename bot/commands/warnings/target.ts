@@ -30,7 +30,7 @@ export const channelSchema = maybe((text) =>
  *
  * @throws PlainProblem where no warning could be posted.
  */
-export function targetOf({ place }: Request, chosen: string | undefined): Target {
+export function targetOf({ place }: Pick<Request, 'place'>, chosen: string | undefined): Target {
   if (place.kind === 'terminal' || place.channelId === undefined) {
     throw new PlainProblem('There is no channel here to post warnings in; they need the bot at Discord.');
   }

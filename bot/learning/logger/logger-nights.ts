@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { DateTime } from 'luxon';
 import { MS_PER_H, nightFrom } from '../../../rules/index.ts';
 import { localDay } from '../../ground/times.ts';
@@ -34,13 +35,17 @@ export interface LoggerPlace {
 const LONGEST_GAP_MS = 2 * MS_PER_H;
 /** The low that is told is sought until then. */
 const AFTER_SUNRISE_MS = MS_PER_H;
+/** Worked on between two turns of everybody else. */
+const ROWS_A_TURN = 500;
+const NIGHTS_A_TURN = 20;
 
 /** The lows of each night, from sunset to an hour after sunrise as they are told. */
-export function loggerNights(samples: readonly LoggerSample[], place: LoggerPlace): LoggerNights {
+export async function loggerNights(samples: readonly LoggerSample[], place: LoggerPlace): Promise<LoggerNights> {
   const sorted = samples.toSorted((one, other) => one.at.getTime() - other.at.getTime());
   const nights: LoggerNight[] = [];
   const partial: string[] = [];
-  for (const [night, seen] of grouped(sorted, place)) {
+  for (const [night, seen] of await grouped(sorted, place)) {
+    if (nights.length % NIGHTS_A_TURN === 0) await nextTurn();
     const window = windowOf(night, place);
     const within = window === undefined ? seen : seen.filter(({ at }) => at >= window.from && at <= window.to);
     if (within.length === 0) continue;
@@ -51,9 +56,13 @@ export function loggerNights(samples: readonly LoggerSample[], place: LoggerPlac
 }
 
 /** From noon to noon. */
-function grouped(sorted: readonly LoggerSample[], { timeZone }: LoggerPlace): ReadonlyMap<string, LoggerSample[]> {
+async function grouped(
+  sorted: readonly LoggerSample[],
+  { timeZone }: LoggerPlace,
+): Promise<ReadonlyMap<string, LoggerSample[]>> {
   const byNight = new Map<string, LoggerSample[]>();
-  for (const sample of sorted) {
+  for (const [index, sample] of sorted.entries()) {
+    if (index % ROWS_A_TURN === 0) await nextTurn();
     const night = localDay(new Date(sample.at.getTime() - 12 * MS_PER_H), timeZone);
     const seen = byNight.get(night);
     if (seen === undefined) byNight.set(night, [sample]);

@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { celsiusFrom } from '../../ground/units.ts';
 import { type CsvRow, csvRows } from './csv-rows.ts';
 import { type ColumnProblem, type LoggerColumns, loggerColumns, temperatureIn } from './logger-columns.ts';
@@ -40,15 +41,26 @@ export interface LoggerFile extends LoggerNights {
   readonly holdsOutside: boolean;
 }
 
-export type LoggerProblem = ColumnProblem | 'empty' | 'units-unsaid' | 'too-many-rows';
+export type LoggerProblem = ColumnProblem | 'empty' | 'units-unsaid' | 'too-many-rows' | 'too-many-days';
 
 /** A winter at one row in five minutes. */
 const MOST_ROWS = 60_000;
+/** As far back as anything is learned from, with a month to spare. */
+const MOST_DAYS = 760;
+/** Rows read between two turns of everybody else, some milliseconds of work. */
+const ROWS_A_TURN = 500;
 const COLDEST_C = -60;
 const WARMEST_C = 70;
 
-/** Reads a logger's file: good rows are kept, bad ones told by their line. */
-export function readLogger(text: string, place: LoggerPlace, said: LoggerSaid): LoggerFile | LoggerProblem {
+/**
+ * Reads a logger's file: good rows are kept, bad ones told by their line. Others are answered between its rows, and days are
+ * counted before the sun of any is worked out.
+ */
+export async function readLogger(
+  text: string,
+  place: LoggerPlace,
+  said: LoggerSaid,
+): Promise<LoggerFile | LoggerProblem> {
   const rows = csvRows(text);
   if (rows.length === 0) return 'empty';
   if (rows.length > MOST_ROWS) return 'too-many-rows';
@@ -57,15 +69,18 @@ export function readLogger(text: string, place: LoggerPlace, said: LoggerSaid): 
   const data = rows.slice(columns.firstData);
   const timed = data.map((row) => ({ row, time: timeOf(row, columns) }));
   const times = timed.flatMap(({ time }) => time ?? []);
+  if (new Set(times.map(({ first, second, third }) => `${first} ${second} ${third}`)).size > MOST_DAYS) {
+    return 'too-many-days';
+  }
   const units = said.units ?? columns.units ?? unitsInCells(data, columns);
   if (units === undefined) return 'units-unsaid';
   const told = dayOrderOf(times);
   const zone = said.zone ?? columns.zone ?? place.timeZone;
   const instants = new Instants(zone, told ?? said.usualOrder);
-  const { samples, badRows } = sorted(timed, columns, units, instants);
+  const { samples, badRows } = await sorted(timed, columns, units, instants);
   const daysOnly = times.every(({ clock }) => clock === undefined);
   return {
-    ...(daysOnly ? morningNights(samples, zone) : loggerNights(samples, place)),
+    ...(daysOnly ? morningNights(samples, zone) : await loggerNights(samples, place)),
     ...{ rowCount: data.length, badRows, units, daysOnly },
     zone: times.every(({ offsetMin }) => offsetMin !== undefined) ? undefined : zone,
     assumedOrder: told === undefined && times.some(({ yearFirst }) => !yearFirst) ? said.usualOrder : undefined,
@@ -89,10 +104,11 @@ function unitsInCells(data: readonly CsvRow[], { inside, outside }: LoggerColumn
   return temperatureIn(fields[inside ?? outside ?? -1])?.units;
 }
 
-function sorted(timed: readonly TimedRow[], columns: LoggerColumns, units: 'C' | 'F', instants: Instants) {
+async function sorted(timed: readonly TimedRow[], columns: LoggerColumns, units: 'C' | 'F', instants: Instants) {
   const samples: LoggerSample[] = [];
   const badRows: BadRow[] = [];
-  for (const { row, time } of timed) {
+  for (const [index, { row, time }] of timed.entries()) {
+    if (index % ROWS_A_TURN === 0) await nextTurn();
     const sample = time === undefined ? 'time' : sampleOf(row, time, columns, units, instants);
     if (typeof sample === 'string') badRows.push({ line: row.line, reason: sample });
     else samples.push(sample);

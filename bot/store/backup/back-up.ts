@@ -11,6 +11,7 @@ import { openDatabase } from '../open-store.ts';
 import type { Database } from '../schema.ts';
 import { StoreProblem } from '../store-problem.ts';
 import { copyTables } from './copy-tables.ts';
+import { leavingNothing } from './on-signal.ts';
 
 /**
  * Writes everything as of one instant to a new SQLite file, whichever engine it comes from, while the bot runs on.
@@ -26,18 +27,19 @@ export async function backUp(databaseUrl: string, file: string): Promise<void> {
   await rm(unfinished, { force: true });
   const source = await openDatabase(address);
   try {
-    const applied = await appliedMigrations(source.db);
-    if (applied.length === 0) throw nothingToBackUp();
-    refuseNewer(applied);
-    await (source.engine === 'sqlite' ? vacuumInto(source.db, unfinished) : copyInto(source, applied, unfinished));
-    await check(unfinished);
-    await flush(unfinished);
-    await rename(unfinished, file);
-    // So that the new name outlives a power cut too; Windows has no way to ask for it.
-    if (process.platform !== 'win32') await flush(dirname(file));
+    await leavingNothing([unfinished], async () => {
+      const applied = await appliedMigrations(source.db);
+      if (applied.length === 0) throw nothingToBackUp();
+      refuseNewer(applied);
+      await (source.engine === 'sqlite' ? vacuumInto(source.db, unfinished) : copyInto(source, applied, unfinished));
+      await check(unfinished);
+      await flush(unfinished);
+      await rename(unfinished, file);
+      // So that the new name outlives a power cut too; Windows has no way to ask for it.
+      if (process.platform !== 'win32') await flush(dirname(file));
+    });
   } finally {
     await source.db.destroy();
-    await rm(unfinished, { force: true });
   }
 }
 

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Kysely, sql } from 'kysely';
@@ -13,6 +13,7 @@ import { openDatabase } from '../open-store.ts';
 import type { Database } from '../schema.ts';
 import { StoreProblem } from '../store-problem.ts';
 import { copyTables, isEmpty } from './copy-tables.ts';
+import { leavingNothing } from './on-signal.ts';
 
 /**
  * Fills an empty database of either engine from a backup, all or nothing. An older backup is brought up to date on a
@@ -24,16 +25,17 @@ export async function restore(databaseUrl: string, file: string, known: Migratio
   const stepDown = address.engine === 'sqlite' ? await becomeSoleBot(address.file) : () => undefined;
   const folder = await mkdtemp(join(tmpdir(), 'eiderdown-restore-'));
   try {
-    const copy = join(folder, 'backup.db');
-    await copyBackup(file, copy, known);
-    const backup = await openSqlite<Database>(copy);
-    return await closing(backup.db, async () => {
-      await migrate(backup.db, known);
-      const target = await openDatabase(address);
-      return closing(target.db, () => fill(target, backup.db, known));
+    return await leavingNothing([folder], async () => {
+      const copy = join(folder, 'backup.db');
+      await copyBackup(file, copy, known);
+      const backup = await openSqlite<Database>(copy);
+      return closing(backup.db, async () => {
+        await migrate(backup.db, known);
+        const target = await openDatabase(address);
+        return closing(target.db, () => fill(target, backup.db, known));
+      });
     });
   } finally {
-    await rm(folder, { recursive: true, force: true });
     stepDown();
   }
 }

@@ -22,9 +22,14 @@ export class GuardedDialect implements Dialect {
   readonly #inner: Dialect;
   readonly #translate: Translate;
 
-  constructor(inner: Dialect, translate: Translate) {
+  /** @param told - Hears of every problem. */
+  constructor(inner: Dialect, translate: Translate, told: (problem: StoreProblem) => void = () => undefined) {
     this.#inner = inner;
-    this.#translate = translate;
+    this.#translate = (thrown) => {
+      const problem = translate(thrown);
+      told(problem);
+      return problem;
+    };
   }
 
   createDriver(): Driver {
@@ -71,7 +76,9 @@ class GuardedDriver implements Driver {
   }
 
   async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
-    await this.#guard(() => this.#inner.rollbackTransaction(innerOf(connection)));
+    // SQLite has rolled back by itself where the disk is full, and a broken connection is closed: what went wrong before
+    // is what must be told.
+    await this.#inner.rollbackTransaction(innerOf(connection)).catch(() => undefined);
   }
 
   async releaseConnection(connection: DatabaseConnection): Promise<void> {

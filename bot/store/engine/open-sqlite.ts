@@ -22,8 +22,12 @@ export async function openSqlite<Tables>(file: string): Promise<OpenedDatabase<T
   });
   try {
     guarded(() => handle.exec(`pragma busy_timeout = ${BUSY_TIMEOUT_MS}; pragma trusted_schema = off`));
-    const db = new Kysely<Tables>({ dialect: new GuardedDialect(new SqliteDialect(handle), sqliteProblem) });
-    return { db, engine: 'sqlite', makeDurable: () => patiently(() => guarded(() => makeDurable(handle, file))) };
+    const disk = { isFull: false };
+    const told = ({ code }: StoreProblem) => {
+      if (code === 'full') disk.isFull = true;
+    };
+    const db = new Kysely<Tables>({ dialect: new GuardedDialect(new SqliteDialect(handle), sqliteProblem, told) });
+    return { db, engine: 'sqlite', disk, makeDurable: () => patiently(() => guarded(() => makeDurable(handle, file))) };
   } catch (problem) {
     handle.close();
     throw problem;
@@ -34,7 +38,7 @@ export async function openSqlite<Tables>(file: string): Promise<OpenedDatabase<T
  * Members' coordinates are inside: no other user of the machine reads them. A file that exists is not even opened here,
  * since closing it would drop the locks that this process may hold on it through SQLite.
  */
-function makePrivate(file: string): void {
+export function makePrivate(file: string): void {
   if (existsSync(file)) return;
   try {
     closeSync(openSync(file, 'wx', OWNER_ONLY));

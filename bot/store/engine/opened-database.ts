@@ -4,6 +4,8 @@ import type { Kysely } from 'kysely';
 export interface OpenedDatabase<Tables> {
   readonly db: Kysely<Tables>;
   readonly engine: Engine;
+  /** Whether a write has failed for want of room since the last that was tried; absent where a server looks after it. */
+  readonly disk?: { isFull: boolean };
   /** Sets what durability rests on and reads it back; throws `not-durable` where it does not hold. */
   makeDurable(): Promise<void>;
 }

@@ -1,5 +1,5 @@
 import { StoreProblem } from '../store-problem.ts';
-import { guarded, IN_MEMORY } from './open-sqlite.ts';
+import { guarded, IN_MEMORY, makePrivate } from './open-sqlite.ts';
 import { loadSqlite } from './sqlite-engine.ts';
 
 /**
@@ -10,7 +10,11 @@ import { loadSqlite } from './sqlite-engine.ts';
 export async function becomeSoleBot(file: string): Promise<() => void> {
   if (file === IN_MEMORY) return () => undefined;
   const { DatabaseSync } = await loadSqlite();
-  const lock = guarded(() => new DatabaseSync(`${file}-running`));
+  const lock = guarded(() => {
+    // Whoever may read it could hold a lock on it that keeps the bot from starting.
+    makePrivate(`${file}-running`);
+    return new DatabaseSync(`${file}-running`);
+  });
   try {
     guarded(() => lock.exec('pragma busy_timeout = 0; begin exclusive'));
   } catch (problem) {

@@ -3,7 +3,7 @@ import type {
   ChannelFacts,
   ChannelPlaces,
   Channels,
-  Garden,
+  JoinedGarden,
   Membership,
   MembershipFacts,
   NewChannel,
@@ -140,7 +140,7 @@ export class KeptChannels implements Channels {
     return channels.map((row) => ({ channel: channelFrom(row), places: places.get(row.id) ?? [] }));
   }
 
-  async gardens(channelId: string): Promise<readonly Garden[]> {
+  async gardens(channelId: string): Promise<readonly JoinedGarden[]> {
     return gardensOf(this.#db, channelId);
   }
 }

@@ -1,8 +1,8 @@
 import type { Bed, SpareCover } from '../port/beds.ts';
-import type { Garden } from '../port/channels.ts';
+import type { Garden, JoinedGarden } from '../port/channels.ts';
 import { bedsFrom, listIn } from './bed-rows.ts';
 import { memberFrom } from './members.ts';
-import { chunks, type Db } from './row-values.ts';
+import { chunks, type Db, instant } from './row-values.ts';
 import { byCover } from './shed.ts';
 import { siteFrom } from './sites.ts';
 
@@ -31,10 +31,10 @@ export function joinedBedIds(db: Db, channelId: string) {
     .where('channel_member.channel_id', '=', channelId);
 }
 
-export async function gardensOf(db: Db, channelId: string): Promise<readonly Garden[]> {
+export async function gardensOf(db: Db, channelId: string): Promise<readonly JoinedGarden[]> {
   const sites = await joinedSites(db)
     .selectAll('site')
-    .select('wants_direct')
+    .select(['wants_direct', 'channel_member.since_ms as joined_ms'])
     .where('channel_member.channel_id', '=', channelId)
     .orderBy('channel_member.since_ms')
     .orderBy('channel_member.member_id')
@@ -55,6 +55,7 @@ export async function gardensOf(db: Db, channelId: string): Promise<readonly Gar
       beds: beds.get(site.id) ?? [],
       spareCovers: (spares.get(member.id) ?? []).toSorted(byCover),
       wantsDirect: site.wants_direct === 1,
+      since: instant(site.joined_ms),
     };
   });
 }

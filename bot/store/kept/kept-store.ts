@@ -16,6 +16,10 @@ import { KeptShed } from './shed.ts';
 import { KeptSites } from './sites.ts';
 import { KeptWeather } from './weather.ts';
 
+const PROBE = 'probe';
+/** More than fits into room that is left over in pages. */
+const PROBE_BYTES = 65_536;
+
 /** The store over a database that is open, durable and up to date. */
 export class KeptStore implements Store {
   readonly members: KeptMembers;
@@ -33,8 +37,10 @@ export class KeptStore implements Store {
   readonly #db: Db;
   readonly #engine: Engine;
   readonly #afterClose: () => void;
+  readonly #disk: { isFull: boolean };
 
-  constructor(db: Db, engine: Engine, afterClose: () => void) {
+  constructor(db: Db, engine: Engine, afterClose: () => void, disk = { isFull: false }) {
+    this.#disk = disk;
     this.members = new KeptMembers(db);
     this.sites = new KeptSites(db);
     this.beds = new KeptBeds(db);
@@ -62,6 +68,16 @@ export class KeptStore implements Store {
 
   async ping(): Promise<void> {
     await sql`select 1`.execute(this.#db);
+    // A full disk still reads: only a write tells whether there is room again.
+    if (this.#disk.isFull) await this.#tryToWrite();
+  }
+
+  async #tryToWrite(): Promise<void> {
+    const at = new Date(0);
+    const probe = { cellId: PROBE, service: PROBE, fetchedAt: at, freshUntil: at, text: ' '.repeat(PROBE_BYTES) };
+    await this.weather.keepForecast(probe);
+    await this.#db.deleteFrom('cell_forecast').where('cell_id', '=', PROBE).execute();
+    this.#disk.isFull = false;
   }
 
   async close(): Promise<void> {

@@ -39,6 +39,7 @@ export class KeptOutcomes implements Outcomes {
       .select('other.member_id')
       .where('mine.member_id', '=', memberId);
     const found: OutcomeAround[] = [];
+    const numbers = new Map<string, number>();
     for (const part of chunks(crops)) {
       const rows = await this.#db
         .selectFrom('outcome')
@@ -49,7 +50,11 @@ export class KeptOutcomes implements Outcomes {
         .orderBy('bed_id')
         .orderBy('crop')
         .execute();
-      for (const row of rows) found.push({ ...outcomeFrom(row), own: row.member_id === memberId });
+      for (const row of rows) {
+        const isOwn = row.member_id === memberId;
+        if (!isOwn && !numbers.has(row.member_id)) numbers.set(row.member_id, numbers.size);
+        found.push({ ...outcomeFrom(row), otherIndex: numbers.get(row.member_id) });
+      }
     }
     return found;
   }

@@ -38,6 +38,11 @@ export class KeptPredictions implements Predictions {
     return latest;
   }
 
+  async forget(beforeNight: string): Promise<number> {
+    const gone = await this.#db.deleteFrom('prediction').where('night', '<', beforeNight).executeTakeFirst();
+    return Number(gone.numDeletedRows);
+  }
+
   async scored(scope: ScoreScope, sinceNight: string): Promise<readonly ScoredNight[]> {
     const rows = await this.#db
       .selectFrom('prediction')
@@ -144,6 +149,7 @@ function rowOf(prediction: Prediction): PredictionRow {
     leaf_spread_k: prediction.leafSpreadK,
     verdict: prediction.verdict,
     covers: JSON.stringify(prediction.covers),
+    step: prediction.step ?? null,
   };
 }
 
@@ -169,5 +175,6 @@ function predictionFrom(row: PredictionRow): Prediction {
     leafSpreadK: row.leaf_spread_k,
     verdict: row.verdict,
     covers: textList(row.covers),
+    ...(row.step !== null && { step: row.step }),
   };
 }

@@ -1,6 +1,10 @@
+import { type Expression, type SqlBool, sql } from 'kysely';
 import type { CellForecast, CellHour, Weather } from '../port/weather.ts';
 import type { CellForecastRow, CellHourRow } from '../schema.ts';
 import { chunks, type Db, instant } from './row-values.ts';
+
+/** Clocks of two processes are never so far apart. */
+const AHEAD_MS = 3_600_000;
 
 export class KeptWeather implements Weather {
   readonly #db: Db;
@@ -31,7 +35,7 @@ export class KeptWeather implements Weather {
                 global_w_per_m2: eb.ref('excluded.global_w_per_m2'),
                 fetched_ms: eb.ref('excluded.fetched_ms'),
               }))
-              .whereRef('excluded.fetched_ms', '>=', 'cell_hour.fetched_ms'),
+              .where((eb) => isNewer(eb.ref('excluded.fetched_ms'), eb.ref('cell_hour.fetched_ms'))),
           )
           .execute();
       }
@@ -61,7 +65,10 @@ export class KeptWeather implements Weather {
       .insertInto('cell_forecast')
       .values({ cell_id: forecast.cellId, ...news })
       .onConflict((conflict) =>
-        conflict.column('cell_id').doUpdateSet(news).whereRef('excluded.fetched_ms', '>=', 'cell_forecast.fetched_ms'),
+        conflict
+          .column('cell_id')
+          .doUpdateSet(news)
+          .where((eb) => isNewer(eb.ref('excluded.fetched_ms'), eb.ref('cell_forecast.fetched_ms'))),
       )
       .execute();
   }
@@ -77,6 +84,11 @@ export class KeptWeather implements Weather {
       await db.deleteFrom('cell_forecast').where('fetched_ms', '<', before.getTime()).execute();
     });
   }
+}
+
+/** Of two processes the later fetch stands; one from far ahead is of a clock that has been put right since. */
+function isNewer(fetchedMs: Expression<number>, keptMs: Expression<number>) {
+  return sql<SqlBool>`(${fetchedMs} >= ${keptMs} or ${keptMs} > ${fetchedMs} + ${sql.lit(AHEAD_MS)})`;
 }
 
 function hourRow(cellId: string, hour: CellHour, fetchedAt: Date): CellHourRow {

@@ -1,6 +1,7 @@
 import type { Migration } from 'kysely';
 import { createFirstSchema } from './0001-first-schema.ts';
 import { addPlantingDates } from './0002-planting-dates.ts';
+import { addToldSteps } from './0003-told-steps.ts';
 
 export type Migrations = Readonly<Record<string, Migration>>;
 
@@ -8,4 +9,5 @@ export type Migrations = Readonly<Record<string, Migration>>;
 export const MIGRATIONS: Migrations = {
   '0001-first-schema': { up: createFirstSchema },
   '0002-planting-dates': { up: addPlantingDates },
+  '0003-told-steps': { up: addToldSteps },
 };

@@ -61,6 +61,12 @@ export interface Garden {
   readonly wantsDirect: boolean;
 }
 
+/** A garden that a channel looks after. */
+export interface JoinedGarden extends Garden {
+  /** When its member joined the channel. */
+  readonly since: Date;
+}
+
 /** Where and by which clock the sun sets for a member of a channel. */
 export interface SunPlace {
   readonly latitudeDeg: number;
@@ -95,5 +101,5 @@ export interface Channels {
   /** Running channels in order of their id, after the given one: the planner goes through them page by page. */
   running(after: string | undefined, limit: number): Promise<readonly ChannelPlaces[]>;
   /** In order of joining; members without a site are left out. */
-  gardens(channelId: string): Promise<readonly Garden[]>;
+  gardens(channelId: string): Promise<readonly JoinedGarden[]>;
 }

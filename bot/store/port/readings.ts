@@ -52,6 +52,8 @@ export interface Prediction {
   /** The worst among the bed's crops. */
   readonly verdict: string;
   readonly covers: readonly string[];
+  /** What to do about the bed, as a key; absent where an earlier version kept it. */
+  readonly step?: string;
 }
 
 /** Lows from forecast and physics alone, with their standard deviations. */
@@ -78,6 +80,8 @@ export interface Predictions {
   keep(predictions: readonly Prediction[]): Promise<void>;
   /** The newest for each bed that has one. */
   latest(bedIds: readonly string[], night: string): Promise<ReadonlyMap<string, Prediction>>;
+  /** Drops those of nights before the given one. */
+  forget(beforeNight: string): Promise<number>;
   /** In order of nights, then of issue. */
   scored(scope: ScoreScope, sinceNight: string): Promise<readonly ScoredNight[]>;
 }
@@ -96,9 +100,10 @@ export interface Outcome {
   readonly hardeningFraction: number;
 }
 
-/** `own`: in one of the member's own beds. */
+/** Seen in the member's own beds, or by somebody who shares a channel with the member. */
 export interface OutcomeAround extends Outcome {
-  readonly own: boolean;
+  /** Which of the others, by a number that means nothing outside this answer; undefined in one's own beds. */
+  readonly otherIndex: number | undefined;
 }
 
 export interface Outcomes {

@@ -2,7 +2,7 @@ import type { CoverLayer, CoverStack } from '../../../rules/index.ts';
 import type { Random } from './random.ts';
 
 /**
- * What nobody knows of a garden. Steps are the model specification's one-sigma steps of its section on uncertainty; the share
+ * What nobody knows of a garden. Steps are the physics page's one-sigma steps of its section on uncertainty; the share
  * of each that lasts all season is our judgement.
  */
 export interface HiddenGarden {

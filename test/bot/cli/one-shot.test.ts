@@ -130,7 +130,7 @@ describe('tonight', () => {
     [[...bed], /--lat/],
     [[...place, '--bed', 'florps under a blanket'], /florps.*not in my table.*nearest/],
     [[...place, '--bed', 'kale under a blanket over a high tunnel'], /belongs inside it/],
-    [['--forecast', join(folder, 'absent.json'), ...bed], /cannot be read/],
+    [['--forecast', join(folder, 'absent.json'), ...bed], /can't read the file/],
     [['--forecast', saved('truncated.json', fixture('nws-grid.json').slice(0, 900)), ...place, ...bed], /JSON/],
     [['--forecast', saved('other.json', '{"a":1}'), ...place, ...bed], /./],
     [['--forecast', grid, ...place, ...bed, '--at', '2026-01-21T16:30:00Z'], /18 hours old/],

@@ -134,7 +134,7 @@ export class Club {
   }
 }
 
-function who({ member = 'anna', place = CHANNEL, manager = false, locale = 'en-US', now = FIXTURE_NOW }: Asker) {
+export function who({ member = 'anna', place = CHANNEL, manager = false, locale = 'en-US', now = FIXTURE_NOW }: Asker) {
   return { memberId: member, place, locale, mayManageChannel: manager, now };
 }
 
@@ -144,13 +144,14 @@ export function wordsOf({ headline, sections, cautions = [] }: Reply): string {
 }
 
 /** A poster of a server where the bot has some rights, or cannot be asked. */
-export function posterWith(rights: readonly string[] | Error): ChannelPoster {
+export function posterWith(rights: readonly string[] | Error, guildId = GUILD): ChannelPoster {
   const unused = () => Promise.reject(new Error('nothing is posted here'));
   return {
     send: unused,
     findRecent: unused,
     direct: unused,
     directChannelId: unused,
+    guildIdOf: () => Promise.resolve(guildId),
     rights: () => (rights instanceof Error ? Promise.reject(rights) : Promise.resolve(rights)),
   };
 }

@@ -222,3 +222,31 @@ test('no coordinate and nothing that a member wrote gets into the log', async ()
   expect(club.logged.length).toBeGreaterThan(0);
   expect(club.logged.join('')).not.toMatch(/41\.21|96\.63|Hideaway|Secret|95/);
 });
+
+describe('site compare', () => {
+  test('tells which site is colder, and what grows worst off in each', async () => {
+    await club.say(HOME);
+    await club.say('bed add name:Tunnel crop:lettuce covers:"low tunnel"');
+    expect((await club.say('site compare')).headline).toContain('You have one site, Home. Add the other');
+    await club.say('site set lat:48.2 lon:16.4 name:Allotment');
+    await club.say('bed add name:Far crop:chard site:Allotment');
+    const reply = await club.say('site compare');
+    expect(reply.private).toBe(true);
+    expect(reply.headline).toMatch(
+      /^(Home|Allotment) is the coldest tonight, \d+ °F below (Home|Allotment)\. |^Your sites are about as cold as each other tonight\. /,
+    );
+    const lines = reply.sections[0]?.lines ?? [];
+    expect(lines).toHaveLength(2);
+    expect(lines.join('\n')).toMatch(/Home \(open\): low \d+ °F, [a-z ]+\. Worst: Tunnel, lettuce: /);
+    expect(lines.join('\n')).toMatch(/Allotment \(open\): low \d+ °F, [a-z ]+\. Worst: Far, chard: /);
+    expect(wordsOf(reply)).not.toMatch(/41\.2|48\.2/);
+  });
+
+  test('a site without a night does not silence the others', async () => {
+    await club.say(HOME);
+    await club.say('site set lat:-80 lon:0 name:South');
+    const reply = await club.say('site compare');
+    expect(reply.headline).toBe('Home is the only site that I could work out tonight.');
+    expect(wordsOf(reply)).toContain('South: the sun does not set there then');
+  });
+});

@@ -102,6 +102,16 @@ describe('who and where', () => {
     expect(await kept()).toBeDefined();
   });
 
+  test('a channel of another server is refused, and its own warnings stay', async () => {
+    await club.say('warnings start', manager);
+    const elsewhere = { ...CHANNEL, guildId: '100000000000000002', channelId: OTHER_CHANNEL };
+    for (const action of ['start', 'stop']) {
+      const line = `warnings ${action} channel:${CHANNEL.channelId}`;
+      expect((await club.say(line, { member: 'mallory', place: elsewhere, manager: true })).refused).toBe(true);
+    }
+    expect(await kept()).toMatchObject({ guildId: GUILD, startedBy: 'anna' });
+  });
+
   test('without anything to post with, that is said', async () => {
     const { poster: _none, ...rest } = club.services;
     club.services = rest;
@@ -191,6 +201,33 @@ describe('join and leave', () => {
     expect((await club.store.channels.gardens(CHANNEL.channelId ?? ''))[0]?.site.name).toBe('Allotment');
   });
 
+  test('a place far from the others is asked about, and joins when that is right', async () => {
+    await club.say('warnings start', manager);
+    await club.say('site set lat:43.11 lon:-76.30');
+    await club.say('warnings join');
+    await club.say('site set lat:43.2 lon:76.30', { member: 'ben' });
+    const asked = await club.say('warnings join', { member: 'ben' });
+    expect(asked.headline).toMatch(/^Home is far from everybody else here\. Is it right\?$/);
+    expect(wordsOf(asked)).toContain('43.2° N, 76.3° E, by the clock of Asia/Almaty');
+    expect(await club.store.channels.gardens(CHANNEL.channelId ?? '')).toHaveLength(1);
+    await club.press(asked.buttons?.[0]?.id ?? '', { member: 'ben' });
+    expect(await club.store.channels.gardens(CHANNEL.channelId ?? '')).toHaveLength(2);
+    await club.say('warnings leave', { member: 'ben' });
+    await club.say('warnings join sure:yes', { member: 'ben' });
+    expect(await club.store.channels.gardens(CHANNEL.channelId ?? '')).toHaveLength(2);
+  });
+
+  test('the first to join, and who is not far off, is not asked', async () => {
+    await club.say('warnings start', manager);
+    for (const [member, lon] of [
+      ['anna', '-76.30'],
+      ['ben', '-80'],
+    ]) {
+      await club.say(`site set lat:43.11 lon:${lon}`, { member: member ?? '' });
+      expect((await club.say('warnings join', { member: member ?? '' })).headline).toContain('look after Home');
+    }
+  });
+
   test('a member who leaves is looked after no longer', async () => {
     await club.say('warnings start', manager);
     await club.say(HOME);
@@ -213,5 +250,29 @@ describe('join and leave', () => {
   test('who has no site is told how to set one', async () => {
     await club.say('warnings start', manager);
     expect((await club.say('warnings join', { member: 'ben' })).headline).toContain('Tell me with /site set');
+  });
+});
+
+describe('the clock of the next warning', () => {
+  test('is told once a garden has joined, by that garden’s clock', async () => {
+    expect(wordsOf(await club.say('warnings start', manager))).toContain('Nothing comes until somebody has joined');
+    await club.say(HOME);
+    await club.say('warnings join');
+    // Noon UTC is 6 am there; covers are shut about 3 pm in January.
+    const early = { ...manager, now: new Date('2026-01-20T12:00:00Z') };
+    expect(wordsOf(await club.say('warnings show', early))).toMatch(
+      /Next: today about 12:\d\d pm; I look at the forecast again at 2:\d\d pm\./,
+    );
+    expect(wordsOf(await club.say('warnings change lead:5', early))).toMatch(/Next: today about 10:\d\d am;/);
+    const late = { ...manager, now: new Date('2026-01-20T23:00:00Z') };
+    expect(wordsOf(await club.say('warnings show', late))).toMatch(/Next: tomorrow about 10:\d\d am;/);
+  });
+
+  test('is not told while the warnings are paused', async () => {
+    await club.say(HOME);
+    await club.say('warnings start', manager);
+    await club.say('warnings join');
+    await club.say('warnings pause', manager);
+    expect(wordsOf(await club.say('warnings show'))).not.toContain('Next:');
   });
 });

@@ -79,6 +79,19 @@ it('keeps a stale answer with a Last-Modified for longer, and forgets a date it 
   expect(wary.get(key('/2'))?.deleteAt).toBe(2000);
 });
 
+it('is fresh for six hours at most, whatever the service says', async () => {
+  const cache = open(100);
+  const year = 365 * 86_400_000;
+  await put(cache, '/1', 'x', { cachedAt: 1000, staleAt: 1000 + year, deleteAt: 1000 + year });
+  expect(cache.get(key('/1'))).toMatchObject({ staleAt: 1000 + 6 * 3_600_000, deleteAt: 1000 + 48 * 3_600_000 });
+});
+
+it('gives back nothing of a clock that ran ahead', async () => {
+  const cache = new AnswerCache({ maxBytes: 100, keepStaleMs: 0, trustLastModified: true, nowMs: () => 5000 });
+  await put(cache, '/1', 'x', { cachedAt: 5001 });
+  expect([has(cache, '/1'), cache.bytes]).toEqual([false, 0]);
+});
+
 it('forgets places used longest ago', () => {
   const map = new BoundedMap<string, number>(2);
   map.set('a', 1);

@@ -35,11 +35,11 @@ afterEach(async () => {
 
 it('asks the National Weather Service for the rounded point, then for the grid it names, with its Accept header', async () => {
   const forecast = await nws.forecastFor(FIXTURE_PLACE, FIXTURE_NOW);
-  expect(services.requests.map(({ path }) => path)).toEqual(['/points/41.211,-96.63', '/gridpoints/XYZ/11,22']);
+  expect(services.requests.map(({ path }) => path)).toEqual(['/points/41.22,-96.64', '/gridpoints/XYZ/11,22']);
   for (const { headers } of services.requests) expect(headers['accept']).toBe('application/geo+json');
   expect(forecast).toMatchObject({
     timeZone: 'America/Chicago',
-    place: { latitudeDeg: 41.211, longitudeDeg: -96.63, elevationM: 341 },
+    place: { latitudeDeg: 41.22, longitudeDeg: -96.64, elevationM: 350 },
   });
 });
 
@@ -71,7 +71,7 @@ it('looks the point up again when its grid has moved, even though the old answer
   await nws.forecastFor(FIXTURE_PLACE, FIXTURE_NOW);
   expect(services.requests.map(({ path }) => path).slice(-3)).toEqual([
     '/gridpoints/XYZ/11,22',
-    '/points/41.211,-96.63',
+    '/points/41.22,-96.64',
     '/gridpoints/ABC/1,2',
   ]);
 });
@@ -117,7 +117,7 @@ it('follows the named grid only below its own base', async () => {
 
 it('asks for the warnings at the rounded point', async () => {
   const warnings = await nws.warningsFor(FIXTURE_PLACE, FIXTURE_NOW);
-  expect(services.seen('/alerts/')[0]?.path).toBe('/alerts/active?point=41.211,-96.63');
+  expect(services.seen('/alerts/')[0]?.path).toBe('/alerts/active?point=41.22,-96.64');
   expect(warnings.map(({ kind }) => kind)).toEqual(['cold', 'freeze', 'extreme-cold']);
 });
 
@@ -132,7 +132,7 @@ it("passes the service's own problem on", async () => {
 it('asks MET Norway for the complete forecast at the rounded place and whole metres', async () => {
   const forecast = await new MetnoSource(transport).forecastFor(FIXTURE_PLACE, FIXTURE_NOW);
   expect(services.requests[0]?.path).toBe(
-    '/weatherapi/locationforecast/2.0/complete?lat=41.211&lon=-96.63&altitude=341',
+    '/weatherapi/locationforecast/2.0/complete?lat=41.22&lon=-96.64&altitude=350',
   );
   expect(forecast.updatedAt).toEqual(new Date('2026-01-20T19:31:07Z'));
 });
@@ -149,9 +149,9 @@ it('asks Open-Meteo for ten columns over two weeks in SI units and seconds', asy
   expect(Number(query.get('past_days')) + Number(query.get('forecast_days'))).toBe(14);
   query.delete('hourly');
   expect(Object.fromEntries(query)).toEqual({
-    latitude: '41.211',
-    longitude: '-96.63',
-    elevation: '341',
+    latitude: '41.22',
+    longitude: '-96.64',
+    elevation: '350',
     wind_speed_unit: 'ms',
     timeformat: 'unixtime',
     timezone: 'GMT',

@@ -139,28 +139,28 @@ it('waits five to ten seconds unless told otherwise', () => {
   expect(new Set(waits).size).toBeGreaterThan(1);
 });
 
-it('gives up after the second failure and leaves that address alone for an hour', async () => {
+it('gives up after the second failure and leaves that address alone for a minute and a half', async () => {
   services.script('/gridpoints', { status: 503 });
   expect(await failure(transport.get('nws', GRID))).toMatchObject({
     code: 'unavailable',
     service: 'nws',
-    retryAfterS: 3600,
+    retryAfterS: 90,
   });
   expect(services.requests).toHaveLength(2);
-  expect(await failure(transport.get('nws', GRID))).toMatchObject({ code: 'unavailable', retryAfterS: 3600 });
+  expect(await failure(transport.get('nws', GRID))).toMatchObject({ code: 'unavailable', retryAfterS: 90 });
   expect(services.requests).toHaveLength(2);
-  clockMs += 3_600_001;
+  clockMs += 90_001;
   services.script('/gridpoints', { body: '{}' });
   expect((await transport.get('nws', GRID)).status).toBe(200);
 });
 
-it('leaves a whole service alone for ten minutes after three addresses in a row failed', async () => {
+it('leaves a whole service alone for two minutes after three addresses in a row failed', async () => {
   services.script('/gridpoints', { status: 503 });
   for (const cell of ['1,1', '2,2', '3,3']) await failure(transport.get('nws', `/gridpoints/XYZ/${cell}`));
   const before = services.requests.length;
   expect(await failure(transport.get('nws', '/gridpoints/XYZ/4,4'))).toMatchObject({
     code: 'unavailable',
-    retryAfterS: 600,
+    retryAfterS: 110,
   });
   expect(services.requests).toHaveLength(before);
   expect((await transport.get('metno', MET)).status).toBe(200);
@@ -188,6 +188,21 @@ for (const [status, code] of [
 it('rests longer when the service asks for longer', async () => {
   services.script('/v1', { status: 429, headers: { 'retry-after': '7200' } });
   expect(await failure(transport.get('openmeteo', OPEN))).toMatchObject({ retryAfterS: 7200 });
+});
+
+it('rests no longer than six hours, whatever the service asks for', async () => {
+  services.script('/v1', { status: 429, headers: { 'retry-after': '946080000' } });
+  expect(await failure(transport.get('openmeteo', OPEN))).toMatchObject({ retryAfterS: 6 * 3600 });
+});
+
+it('does not keep an answer that cannot be read, and tells the operator of it', async () => {
+  const headers = { ...JSON_HEADERS, 'cache-control': 'max-age=3600' };
+  services.script('/gridpoints', { headers, body: '{"properties":' }, { headers, body: '{"fine":true}' });
+  const garbage = await transport.get('nws', GRID);
+  expect(() => answerJson('nws', garbage)).toThrow('breaks off');
+  expect(events).toEqual([{ service: 'nws', code: 'bad-answer', status: 200 }]);
+  expect(answerJson('nws', await transport.get('nws', GRID))).toEqual({ fine: true });
+  expect(services.requests).toHaveLength(2);
 });
 
 it('follows a redirect within the service', async () => {
@@ -291,4 +306,15 @@ it('calls JSON that breaks off damaged', async () => {
   services.script('/v1', { headers: JSON_HEADERS, body: '{"hourly":' });
   const answer = await transport.get('openmeteo', OPEN);
   expect(() => answerJson('openmeteo', answer)).toThrow('Open-Meteo sent JSON that breaks off or is damaged.');
+});
+
+it('turns a question away while too many wait for their turn, so that another service can be asked', async () => {
+  await transport.close();
+  transport = connect({ spacingMs: { nws: 1500, metno: 0, openmeteo: 0 }, clockMs: () => performance.now() });
+  const asked = await Promise.allSettled(
+    ['1,1', '2,2', '3,3', '4,4'].map((cell) => transport.get('nws', `/gridpoints/XYZ/${cell}`)),
+  );
+  expect(asked.map(({ status }) => status)).toEqual(['fulfilled', 'fulfilled', 'rejected', 'rejected']);
+  expect(asked[3]).toMatchObject({ reason: { code: 'busy' } });
+  expect((await transport.get('metno', MET)).status).toBe(200);
 });

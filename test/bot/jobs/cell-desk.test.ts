@@ -76,6 +76,13 @@ describe('a cell’s forecast', () => {
   });
 });
 
+test('a forecast of a clock that ran a month ahead is no fresh one, nor one to fall back upon', async () => {
+  await desk().known(cell, { ...wish(later(30 * 24 * 60)), night: { ...night, sunrise: later(60) } });
+  expect(await desk().fresh(cell, wish(NOW))).toBeUndefined();
+  world.forecasts.silent = true;
+  expect((await desk().known(cell, wish(NOW))).kind).toBe('unknown');
+});
+
 describe('kept hours', () => {
   test('are as the forecast said them, from the first instant to before the last', async () => {
     const forecast = await world.forecasts.forecastFor(cell.place, NOW);

@@ -43,6 +43,40 @@ describe('a cold night', () => {
     expect(world.told).toEqual([]);
   });
 
+  test('of one who lost a minus sign moves nobody else’s, and tells of that garden alone', async () => {
+    const growers = [{ id: ANNE }, { id: BEN }, { id: STARTER }];
+    await addClub(world.store, { id: CLUB }, growers, BEFORE);
+    const lost = { latitudeDeg: 43.1, longitudeDeg: 76.3, timeZone: 'Asia/Bishkek' };
+    const later = new Date(BEFORE.getTime() + 86_400_000);
+    await addGrower(world.store, CLUB, { id: '100000000000000029', site: lost, bedCount: 1 }, later);
+    world.now = at('04:00');
+    const round = world.round();
+    await world.runUntil(at('16:25'), round);
+    const [early, ...more] = world.poster.to(CLUB);
+    expect(more).toEqual([]);
+    expect(early?.text).toMatch(/1 bed\b/);
+    expect(early?.text).not.toMatch(/18 beds|2:30 pm/);
+    await world.runUntil(at('20:00'), round);
+    const [, second, ...others] = world.poster.to(CLUB);
+    expect(others).toEqual([]);
+    expect(second?.text).toMatch(/^\d+ of 18 beds at risk tonight\. Shut by 2:30 pm\./);
+    expect(
+      world.postedAt
+        .get(second?.messageId ?? '')
+        ?.toISOString()
+        .slice(11, 15),
+    ).toBe('16:3');
+  });
+
+  test('is reckoned with the forecast for its own night, though it is gathered before sunrise', async () => {
+    await addClub(world.store, { id: CLUB, leadH: 12 }, [{ id: ANNE }], BEFORE);
+    world.now = at('06:00');
+    await world.runUntil(at('08:00'), world.round());
+    expect(world.poster.to(CLUB)).toHaveLength(1);
+    const nights = world.forecasts.asked.map(({ wish }) => wish.night?.sunset.toISOString().slice(0, 13));
+    expect(new Set(nights)).toEqual(new Set(['2026-12-01T21']));
+  });
+
   test('comes earlier for a channel that wants more time', async () => {
     await addClub(world.store, { id: CLUB, leadH: 6 }, [{ id: ANNE }], BEFORE);
     await world.runUntil(at('13:40'), world.round());
@@ -129,6 +163,18 @@ describe('a second post', () => {
     expect((await rows()).find(({ kind }) => kind === 'worse-1')).toMatchObject({ state: 'sent' });
   });
 
+  test('says worse in a member’s own copy as well', async () => {
+    await addClub(world.store, { id: CLUB }, [{ id: ANNE, wantsDirect: true }], BEFORE);
+    const round = world.round();
+    await world.runUntil(at('17:00'), round);
+    world.forecasts.shiftK = -4;
+    await world.runUntil(at('20:00'), round);
+    expect(world.poster.to(`dm-${ANNE}`).map(({ text }) => text.startsWith('Worse than I said. Home: '))).toEqual([
+      false,
+      true,
+    ]);
+  });
+
   test('does not come for a small change', async () => {
     expect(await runBoth(-0.3)).toHaveLength(1);
   });
@@ -175,12 +221,12 @@ describe('without any forecast', () => {
     world.forecasts.silent = true;
   });
 
-  test('the channel is told so before shutting time, once, with the plain advice', async () => {
+  test('the channel is told so when its warning is due, once, with the plain advice', async () => {
     await addClub(world.store, { id: CLUB }, [{ id: ANNE }], BEFORE);
     const round = world.round();
-    await world.runUntil(at('18:55'), round);
+    await world.runUntil(at('16:32'), round, 1);
     expect(world.poster.posts).toEqual([]);
-    await world.runUntil(at('19:15'), round);
+    await world.runUntil(at('16:40'), round, 1);
     expect(world.poster.posts.map(({ text }) => text)).toEqual([
       [
         'No forecast can be had for tonight. Cover as for a cold night, by 2:30 pm.',
@@ -190,6 +236,17 @@ describe('without any forecast', () => {
     ]);
     await world.runUntil(at('23:00'), round);
     expect(world.poster.posts).toHaveLength(1);
+  });
+
+  test('of a break of seconds at the time of gathering nobody hears', async () => {
+    await addClub(world.store, { id: CLUB }, [{ id: ANNE }], BEFORE);
+    const round = world.round();
+    await world.runUntil(at('16:29'), round, 1);
+    world.forecasts.silent = false;
+    await world.runUntil(at('16:35'), round, 1);
+    expect(world.poster.posts.map(({ text }) => text)).toEqual([
+      expect.stringMatching(/^\d of 6 beds at risk tonight/),
+    ]);
   });
 
   test('the last figures are told with their age', async () => {
@@ -203,7 +260,7 @@ describe('without any forecast', () => {
     world.now = at('16:00');
     await world.runUntil(at('19:15'), round);
     expect(world.poster.posts[1]?.text).toMatch(
-      /The last one I had, 27 hours old, said an outside low of about \d+ °F\. Cover as for a colder night than that\./,
+      /The last one I had, 24 hours old, said an outside low of about \d+ °F\. Cover as for a colder night than that\./,
     );
   });
 
@@ -222,14 +279,32 @@ describe('without any forecast', () => {
   });
 
   test('news comes as soon as a forecast can be had again', async () => {
-    await addClub(world.store, { id: CLUB, leadH: 12 }, [{ id: ANNE }], BEFORE);
+    await addClub(world.store, { id: CLUB, leadH: 12 }, [{ id: ANNE, wantsDirect: true }], BEFORE);
+    world.now = at('07:00');
     const round = world.round();
     await world.runUntil(at('18:00'), round);
     world.forecasts.silent = false;
-    await world.runUntil(at('18:15'), round);
-    expect(world.poster.posts.map(({ text }) => text)).toEqual([
-      expect.stringMatching(/^\d of 6 beds at risk tonight/),
+    await world.runUntil(at('18:10'), round, 1);
+    const [first, second, ...others] = world.poster.to(CLUB).map(({ text }) => text);
+    expect(first).toMatch(/^No forecast can be had for tonight/);
+    expect(second).toMatch(/^I have a forecast now\. \d of 6 beds at risk tonight/);
+    expect(others).toEqual([]);
+    expect(world.poster.to(`dm-${ANNE}`).map(({ text }) => text.split('\n')[0])).toEqual([
+      expect.stringMatching(/^No forecast can be had/),
+      expect.stringMatching(/^Home: \d of 6 beds at risk tonight/),
     ]);
+    await world.runUntil(at('23:00'), round);
+    expect(world.poster.to(CLUB)).toHaveLength(2);
+  });
+
+  test('news that nothing is to be done corrects the plain advice', async () => {
+    await addClub(world.store, { id: CLUB }, [{ id: ANNE }], BEFORE);
+    const round = world.round();
+    await world.runUntil(at('16:40'), round, 1);
+    world.forecasts.silent = false;
+    world.forecasts.meanC = 14;
+    await world.runUntil(at('17:00'), round);
+    expect(world.poster.to(CLUB)[1]?.text).toMatch(/^I have a forecast now\. Nothing to do tonight: all 6 beds hold\./);
   });
 
   test('a garden whose cell has none is told apart, and the others get their night', async () => {
@@ -274,6 +349,17 @@ test('official warnings come first, once each, with their link', async () => {
   });
   expect(post?.text.split('Hard Freeze Warning')).toHaveLength(2);
   expect(post?.reply.credits?.map(({ text }) => text)).toContain('National Weather Service');
+});
+
+test('an official warning that runs out before the night leads it no more', async () => {
+  const frost: OfficialWarning = {
+    ...{ kind: 'freeze', event: 'Freeze Warning', headline: 'Freeze Warning', sender: 'NWS Binghamton NY' },
+    ...{ from: at('06:00'), until: at('18:00'), url: 'https://www.weather.gov/', key: 'BGM.FZ.W.7' },
+  };
+  world.forecasts.official = { kind: 'known', warnings: [frost], credits: [] };
+  await addClub(world.store, { id: CLUB }, [{ id: ANNE }], BEFORE);
+  await world.runUntil(at('16:45'), world.round());
+  expect(world.poster.to(CLUB)[0]?.text).not.toContain('Freeze Warning');
 });
 
 describe('privacy', () => {
@@ -424,6 +510,16 @@ describe('after a while in which nothing ran', () => {
     expect(world.told).toMatchObject([
       { count: 3, nights: ['2026-11-29', '2026-11-30', NIGHT], msg: 'posts came to nothing before they were stale' },
     ]);
+  });
+
+  test('is owned up to in one line with the next post', async () => {
+    await addClub(world.store, { id: CLUB }, [{ id: ANNE }], BEFORE);
+    const round = world.round({ lookBackH: 48 });
+    world.now = new Date('2026-12-02T13:00:00Z');
+    await world.runUntil(new Date('2026-12-02T16:45:00Z'), round);
+    const [post, ...others] = world.poster.to(CLUB);
+    expect(others).toEqual([]);
+    expect(post?.text).toContain('I was not running when last night’s warning was due, and told you nothing.');
   });
 
   test('a row that a dead worker holds is taken over, after a look for what it has posted', async () => {

@@ -160,15 +160,44 @@ describe('a night’s warning', () => {
     }
   });
 
-  test('is keyed to the first shutting time of members in several zones and both hemispheres', () => {
-    const sites = [place(43.1, -76.3), place(-41.3, 174.8), place(48.2, 16.4)];
-    const span = { from: new Date('2026-05-01T00:00:00Z'), to: new Date('2026-05-05T00:00:00Z'), stepMin: 15 };
-    const alone = sites.map((site) => run(channel([site]), span).of('warning'));
-    for (const { night, dueAt, giveUpAt } of run(channel(sites), span).of('warning').slice(1, -1)) {
+  const span5 = { from: new Date('2026-05-01T00:00:00Z'), to: new Date('2026-05-05T00:00:00Z'), stepMin: 15 };
+
+  test('is keyed to the first shutting time of members who shut within two hours', () => {
+    const sites = [place(43.1, -76.3), place(41.9, -87.6), place(43.1, -80)];
+    const alone = sites.map((site) => run(channel([site]), span5).of('warning'));
+    for (const { night, dueAt, giveUpAt } of run(channel(sites), span5).of('warning').slice(1, -1)) {
       const own = alone.map((rows) => rows.find((row) => row.night === night));
       expect(dueAt.getTime()).toBe(Math.min(...own.map((row) => row?.dueAt.getTime() ?? Number.NaN)));
       expect(giveUpAt.getTime()).toBe(Math.max(...own.map((row) => row?.giveUpAt.getTime() ?? Number.NaN)));
     }
+  });
+
+  test('of gardens that shut at very different times comes to each in its own time, whoever joins', () => {
+    const later = new Date('2026-04-20T00:00:00Z');
+    const home = place(43.1, -76.3);
+    const lostSign = place(43.1, 76.3, { since: later });
+    const antipodes = place(-41.3, 174.8, { since: later });
+    const all = run(channel([lostSign, home, antipodes]), span5);
+    for (const { night, dueAt } of run(channel([home]), span5).of('warning')) {
+      expect(all.of('warning').find((row) => row.night === night)?.dueAt).toEqual(dueAt);
+    }
+    for (const site of [lostSign, antipodes]) {
+      const dues = [...all.rows.values()].filter(({ kind }) => kind.startsWith('warning-at-'));
+      for (const { night, dueAt } of run(channel([site]), span5).of('warning')) {
+        expect(dues.filter((row) => row.night === night).map((row) => row.dueAt.getTime())).toContain(dueAt.getTime());
+      }
+    }
+  });
+
+  test('is not planned anew for who joins after it was due', () => {
+    const home = place(43.1, -76.3);
+    const now = new Date('2026-12-01T17:30:00Z');
+    const kinds = (club: ChannelPlaces) =>
+      planFor(club, planning(now)).due.flatMap(({ kind }) => (kind.startsWith('warning') ? [kind] : []));
+    expect(kinds(channel([home]))).toEqual(['warning']);
+    expect(kinds(channel([home, place(45.5, -73.6, { since: new Date('2026-12-01T17:00:00Z') })]))).toEqual([
+      'warning',
+    ]);
   });
 
   test('is planned once whatever the down-times: for work while it is of use, else to be counted as missed', () => {
@@ -249,7 +278,7 @@ describe('what belongs to a warning', () => {
   test('is a second look an hour before shutting, for each group that shuts at its own time', () => {
     const rows = run(channel([site, place(51.5, -0.1), place(43.1, -76.3)]), { ...span, stepMin: 5 }).rows;
     const looks = [...rows.values()].filter(({ kind }) => kind.startsWith('worse-'));
-    expect(looks.map(({ kind }) => kind)).toEqual(['worse-1', 'worse-2']);
+    expect(looks.map(({ kind }) => kind)).toEqual(['worse-1', 'worse-1-at-01T19']);
     for (const { dueAt, giveUpAt } of looks) expect(dueAt.getTime()).toBeLessThan(giveUpAt.getTime() - MS_PER_H);
   });
 

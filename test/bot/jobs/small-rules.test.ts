@@ -1,29 +1,44 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { tryAgainAt } from '../../../bot/jobs/try-again.ts';
-import { cellPlace, checkKind, gatherKind, ownPartKind, pauseKind, workOf } from '../../../bot/jobs/work.ts';
+import { checkKind, gatherKind, ownPartKind, pauseKind, workOf } from '../../../bot/jobs/work.ts';
 import { hasWorsened } from '../../../bot/jobs/worsened.ts';
 import type { BedOutlook } from '../../../bot/outlook/night-outlook.ts';
-import { directPlace } from '../../../bot/store/delivery-key.ts';
+import { cellPlace, directPlace } from '../../../bot/store/delivery-key.ts';
 import type { Prediction } from '../../../bot/store/port/readings.ts';
 import { VERDICTS, type Verdict } from '../../../rules/index.ts';
 
-const told = (leafLowC: number, verdict: Verdict) => ({ leafLowC, verdict }) as Prediction;
-const now = (leafLowC: number, verdict: Verdict) =>
-  ({ verdict: { night: { leafLowC }, worst: { verdict } } }) as BedOutlook;
+const told = (leafLowC: number, verdict: Verdict, step = 'nothing') => ({ leafLowC, verdict, step }) as Prediction;
+const now = (leafLowC: number, verdict: Verdict, added?: string) =>
+  ({
+    verdict: { night: { leafLowC }, worst: { verdict } },
+    step: added === undefined ? { kind: 'nothing' } : { kind: 'add', added: [added] },
+  }) as BedOutlook;
 const rank = (verdict: Verdict) => VERDICTS.indexOf(verdict);
 const low = fc.double({ min: -30, max: 15, noNaN: true });
 const verdict = fc.constantFrom(...VERDICTS);
 
 describe('a bed has become worse', () => {
-  test('by two kelvin where leaves freeze, whatever its verdict', () => {
-    expect(hasWorsened(told(-3, 'holds'), now(-5.01, 'holds'))).toBe(true);
-    expect(hasWorsened(told(-3, 'holds'), now(-4.99, 'holds'))).toBe(false);
+  test('by one and a half kelvin where leaves freeze, whatever its verdict', () => {
+    expect(hasWorsened(told(-3, 'holds'), now(-4.51, 'holds'))).toBe(true);
+    expect(hasWorsened(told(-3, 'holds'), now(-4.49, 'holds'))).toBe(false);
     expect(hasWorsened(told(9, 'holds'), now(3, 'holds'))).toBe(false);
   });
 
-  test('by a worse verdict, unless it only passed from holding to the edge by less than the model can tell', () => {
-    expect(hasWorsened(told(-5, 'on the edge'), now(-5, 'leaf burn'))).toBe(true);
+  test('by another thing to do, once it has fallen by more than a second reckoning differs', () => {
+    expect(hasWorsened(told(-5, 'holds'), now(-5.1, 'on the edge', 'quilt'))).toBe(false);
+    const edge = told(-5, 'on the edge', 'add blanket');
+    expect(hasWorsened(edge, now(-5.25, 'on the edge', 'quilt'))).toBe(true);
+    expect(hasWorsened(edge, now(-5.3, 'leaf burn', 'blanket'))).toBe(false);
+    expect(hasWorsened(edge, now(-4.9, 'on the edge', 'quilt'))).toBe(false);
+    expect(hasWorsened({ ...edge, step: undefined } as unknown as Prediction, now(-5.25, 'on the edge', 'quilt'))).toBe(
+      false,
+    );
+  });
+
+  test('by a worse verdict, unless it only passed into the next by less than the model can tell', () => {
+    expect(hasWorsened(told(-5, 'on the edge'), now(-5, 'winterkill'))).toBe(true);
+    expect(hasWorsened(told(-5, 'on the edge'), now(-5.3, 'leaf burn'))).toBe(false);
     expect(hasWorsened(told(-5, 'holds'), now(-5.2, 'on the edge'))).toBe(false);
     expect(hasWorsened(told(-5, 'holds'), now(-5.6, 'on the edge'))).toBe(true);
   });
@@ -93,13 +108,15 @@ test('a row’s key says what it asks for', () => {
   const night = '2026-12-01';
   const kinds: readonly (readonly [string, string, object])[] = [
     ['987', 'warning', { kind: 'warning' }],
-    ['987', checkKind(2), { kind: 'check' }],
+    ['987', checkKind('-at-01T09'), { kind: 'check' }],
     ['987', 'opening', { kind: 'opening' }],
+    ['987', 'warning-at-01T09', { kind: 'warning' }],
+    ['987', 'opening-at-01T23', { kind: 'opening' }],
     ['987', 'hardening', { kind: 'hardening' }],
     [cellPlace('43.12,-76.30,150'), gatherKind(due), { kind: 'gather' }],
     [
       place,
-      ownPartKind(checkKind(1), 'a-site'),
+      ownPartKind(checkKind(''), 'a-site'),
       { kind: 'own-part', memberId: '123456789012345678', siteId: 'a-site' },
     ],
     [place, pauseKind('987'), { kind: 'pause-notice', memberId: '123456789012345678', channelId: '987' }],

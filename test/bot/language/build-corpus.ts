@@ -330,11 +330,7 @@ export const BUILD_CORPUS = [
       { crops: ['spinach'], lowF: 10, covers: ['high-tunnel-double'] },
     ],
     ['spinach 10F under a cloche', 'survive', { crops: ['spinach'], lowF: 10, covers: ['low-tunnel'] }],
-    [
-      'spinach 10F under bubble wrap',
-      'survive',
-      { crops: ['spinach'], lowF: 10, unknownCovers: ['bubble wrap'], problem: 'unknown-cover' },
-    ],
+    ['spinach 10F under bubble wrap', 'survive', { crops: ['spinach'], lowF: 10, covers: ['bubble-wrap'] }],
     [
       'spinach 10F cold frame with concrete block walls',
       'survive',

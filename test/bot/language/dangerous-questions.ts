@@ -27,7 +27,7 @@ function truthHolds({ must }: TypedQuestion): boolean {
   if (must['intent'] === 'unknown-crop' || must['intent'] === 'caution' || low === null || crops.length === 0)
     return false;
   const value = Number(low[1]);
-  const night = statedNight(low[2] === 'F' ? (value - 32) / 1.8 : value, undefined, new Date('2026-01-20T15:00:00Z'));
+  const night = statedNight(low[2] === 'F' ? (value - 32) / 1.8 : value, {}, new Date('2026-01-20T15:00:00Z'));
   const covers = /covers/.test(must['doubt'] ?? '') ? [] : keysOf(first(must['covers']));
   const hardened = must['hardened'] === undefined ? undefined : must['hardened'] === 'true';
   return crops.every((crop) => {

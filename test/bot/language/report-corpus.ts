@@ -264,11 +264,7 @@ export const REPORT_CORPUS = [
     ],
     ['carrots under a foot of leaves at 0F', 'survive', { crops: ['carrot'], lowF: 0, covers: ['leaves'] }],
     ['collards under a duvet at 10F', 'survive', { crops: ['collards'], lowF: 10, covers: ['quilt'] }],
-    [
-      'lettuce under a cardboard box at 27F',
-      'survive',
-      { crops: ['lettuce'], lowF: 27, unknownCovers: ['cardboard box'], problem: 'unknown-cover' },
-    ],
+    ['lettuce under a cardboard box at 27F', 'survive', { crops: ['lettuce'], lowF: 27, covers: ['cardboard'] }],
     [
       'endive under slitted plastic at 24F',
       'survive',

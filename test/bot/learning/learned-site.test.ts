@@ -139,26 +139,54 @@ describe('outcomes', () => {
     expect(Number(drawnF?.replace('−', '-'))).toBe(after);
   });
 
-  test('in the gardens of a club count for all who share a channel, and for no one else', async () => {
-    club.with({ poster: posterWith([]) });
-    await club.say('warnings start', { manager: true });
-    await club.say(HOME, { member: 'ben' });
-    await club.say('bed add name:Row crop:kale', { member: 'ben' });
-    for (const member of ['anna', 'ben']) await club.say('warnings join', { member });
-    const bed = await bedCalled('Tunnel');
-    const facts = { bedId: bed.id, night: LAST_NIGHT, crop: 'kale', leafLowC: -12, hardeningFraction: 1 };
-    await club.store.outcomes.record('anna', { ...facts, outcome: 'no-mark' }, FIXTURE_NOW);
-    const seenBy = async (member: string) => {
-      const [site] = await club.store.sites.list(member);
-      if (site === undefined) throw new Error('no site is kept');
-      const beds = await club.store.beds.list(member);
-      const { outcomes } = await learnedSite(club.store, { site, beds }, FIXTURE_NOW);
-      return outcomes.get('kale')?.map(({ garden }) => garden);
+  describe('in the gardens of a club', () => {
+    const QUESTION = 'ask will my lettuce survive tonight?';
+    beforeEach(async () => {
+      club.with({ poster: posterWith([]) });
+      await club.say('warnings start', { manager: true });
+      await club.say('bed add name:Row crop:lettuce stage:grown hardened:yes');
+      await club.say('warnings join');
+      for (const member of ['ben', 'cleo']) {
+        await club.say(HOME, { member });
+        await club.say('bed add name:Row crop:lettuce', { member });
+        await club.say('warnings join', { member });
+      }
+    });
+
+    const saw = async (member: string, nights: number, outcome: 'no-mark' | 'leaf-burn' = 'no-mark') => {
+      const bed = (await club.store.beds.list(member)).find(({ name }) => name === 'Row');
+      for (let ago = 0; ago < nights; ago += 1) {
+        const facts = { bedId: bed?.id ?? '', night: nightLater(LAST_NIGHT, -ago), crop: 'lettuce' };
+        const there = { ...facts, leafLowC: -12, hardeningFraction: 1, outcome };
+        await club.store.outcomes.record(member, there, FIXTURE_NOW);
+      }
     };
-    expect(await seenBy('anna')).toEqual(['own']);
-    expect(await seenBy('ben')).toEqual(['club']);
-    await club.say(HOME, { member: 'cleo' });
-    await club.say('bed add name:Row crop:kale', { member: 'cleo' });
-    expect(await seenBy('cleo')).toBeUndefined();
+
+    test("one member's six unmarked nights change nothing for another", async () => {
+      const [before, warned] = [wordsOf(await club.say(QUESTION)), wordsOf(await club.say('tonight'))];
+      await saw('ben', 6);
+      expect(wordsOf(await club.say(QUESTION))).toBe(before);
+      expect(wordsOf(await club.say('tonight'))).toBe(warned);
+    });
+
+    test('two members change it, and that is said', async () => {
+      const before = wordsOf(await club.say(QUESTION));
+      await saw('ben', 6);
+      await saw('cleo', 6);
+      const words = wordsOf(await club.say(QUESTION));
+      const said =
+        /Lettuce: two others of your club saw no mark, so I take it for \d+ °F hardier than the table says\./;
+      expect(before).not.toMatch(said);
+      expect(words).toMatch(said);
+      expect(wordsOf(await club.say('tonight'))).toMatch(said);
+    });
+
+    test('nobody who shares no channel hears of it', async () => {
+      await saw('ben', 6);
+      await saw('cleo', 6);
+      await club.say(HOME, { member: 'dora' });
+      await club.say('bed add name:Row crop:lettuce', { member: 'dora' });
+      expect(wordsOf(await club.say('tonight', { member: 'dora' }))).not.toContain('others of your club');
+    });
   });
 });

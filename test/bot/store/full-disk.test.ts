@@ -17,7 +17,7 @@ beforeEach(async () => {
   await opened.makeDurable();
   await migrate(opened.db);
   db = opened.db;
-  store = new KeptStore(db, 'sqlite', () => undefined);
+  store = new KeptStore(db, 'sqlite', () => undefined, opened.disk);
 });
 afterEach(async () => {
   await store.close();
@@ -50,4 +50,19 @@ it('says that the disk is full, keeps what was kept, and goes on when there is r
   await letGrowTo(1_000_000);
   await store.weather.keepForecast(forecast(kept));
   expect(await store.weather.forecast(`cell-${kept}`)).toEqual(forecast(kept));
+});
+
+it('says so amid a transaction too, and is not ready until there is room', async () => {
+  await store.ping();
+  const { rows } = await sql<{ page_count: number }>`pragma page_count`.execute(db);
+  await letGrowTo((rows[0]?.page_count ?? 0) + 2);
+  const hours = Array.from({ length: 5000 }, (_, hour) => ({
+    ...{ at: new Date(hour * 3_600_000), airC: 1, dewPointC: 0, cloudFraction: 0.5 },
+    ...{ wind10MPerS: 1, globalWPerM2: 0 },
+  }));
+  await expect(store.weather.keepHours('cell', hours, new Date(0))).rejects.toMatchObject({ code: 'full' });
+  await expect(store.ping()).rejects.toMatchObject({ code: 'full' });
+  await letGrowTo(1_000_000);
+  await store.ping();
+  await store.weather.keepHours('cell', hours, new Date(0));
 });

@@ -30,3 +30,32 @@ test('no line is wider than asked unless one word is, and no control character s
     }),
   );
 });
+
+test('sentences of ordinary words fill the width and never pass it', () => {
+  const sentence = fc.array(fc.string({ unit: fc.constantFrom('a', 'é', '–'), minLength: 1, maxLength: 9 }), {
+    maxLength: 60,
+  });
+  fc.assert(
+    fc.property(sentence, fc.integer({ min: 20, max: 90 }), (words, width) => {
+      const text = drawn(
+        { headline: 'A', sections: [{ title: 'B', lines: [words.join(' ')] }], private: false },
+        width,
+      );
+      for (const row of text.split('\n')) expect(row.length).toBeLessThanOrEqual(width);
+      expect(text.replace(/\s+/g, ' ')).toContain(words.join(' '));
+    }),
+  );
+});
+
+const PICTURE = { name: 'a.png', png: new Uint8Array(), altText: 'A curve.' };
+
+test('a drawing keeps its shape, or is left out with a word where it does not fit', () => {
+  const reply = { headline: 'A', sections: [], private: false, picture: { ...PICTURE, text: ['*'.repeat(60)] } };
+  expect(drawn(reply, 60)).toContain('*'.repeat(60));
+  expect(drawn(reply, 50)).not.toContain('*');
+  expect(drawn(reply, 50).replace(/\s+/g, ' ')).toContain('needs a window of 60 columns');
+});
+
+test('marks of direction are dropped: they could turn a sentence round on a terminal', () => {
+  expect(drawn({ headline: 'kale\u202E is fine\u2066', sections: [], private: false })).toBe('kale is fine');
+});

@@ -5,6 +5,7 @@ import type { Garden, GardenBed } from '../../../bot/outlook/garden.ts';
 import { nightOutlook, type OutlooksShared } from '../../../bot/outlook/night-outlook.ts';
 import { SharedNights } from '../../../bot/outlook/shared-nights.ts';
 import { SAMPLE_GARDEN, SAMPLE_NOW, sampleForecast } from '../../../bot/sample/sample-garden.ts';
+import { PHONE_CHARACTERS } from '../../../bot/talk/short-reply.ts';
 import { bedGroups } from '../../../bot/text/club-groups.ts';
 import type { ClubTelling } from '../../../bot/text/club-telling.ts';
 import { clubAllClear, clubWarning } from '../../../bot/text/club-warning.ts';
@@ -44,7 +45,7 @@ function gardenOf(beds: readonly GardenBed[], more: Partial<Garden> = {}): ClubT
 
 function telling(gardens: ClubTelling['gardens'], more: Partial<ClubTelling> = {}): ClubTelling {
   return {
-    ...{ gardens, gaps: [], failedCount: 0, markedBeds: 0, ahead: undefined, worse: undefined },
+    ...{ gardens, gaps: [], failedCount: 0, markedBeds: 0, ahead: undefined, lowsAhead: [], worse: undefined },
     ...{ reader: us, now: SAMPLE_NOW, nightWords: 'tonight', buttons: [{ id: 'my-beds', label: 'My beds' }] },
     ...more,
   };
@@ -67,9 +68,13 @@ describe('a club of forty growers with six beds each', () => {
   const text = textOf(reply);
 
   test('is told in one message that a phone shows whole, with nothing left to an attached text', () => {
-    const { body, files } = rendered(reply, { reference: 'Notice abcdefgh' });
-    expect(body.content.length).toBeLessThanOrEqual(2000);
-    expect(files).toEqual([]);
+    const { body, files } = rendered(reply, { reference: 'Notice abcdefgh', characters: PHONE_CHARACTERS });
+    expect(body.content.length).toBeLessThanOrEqual(PHONE_CHARACTERS);
+    // Only the list of all beds goes beside it.
+    expect(files.map(({ name }) => name)).toEqual(['all-beds.txt']);
+    const listed = String(files[0]?.data).split('\n');
+    expect(listed.length).toBeGreaterThan(15);
+    expect(listed.join()).not.toContain('secret');
     expect(text.split('\n').length).toBeLessThan(25);
   });
 

@@ -1,13 +1,23 @@
 import { type AccuracyLine, accuracyLine, type Comparison, errorOf, isWithin } from './comparison.ts';
+import type { Part } from './comparisons.ts';
 import { rangeWidths } from './widths.ts';
 
 const HEAD = ['Quantity', 'Source', 'Standing', 'Rows', 'Compared', 'Bias', 'Mean error', 'Worst', 'Within', 'Excused'];
 const FIRST_NUMBER = 3;
 
 /** The table, and what sets the width of a range, as they stand in the README. */
-export function asMarkdown(all: readonly Comparison[]): string {
-  const table = markdownTable([HEAD, ...all.map((comparison) => cells(accuracyLine(comparison)))], FIRST_NUMBER);
-  return [...table, '', totals(all), '', ...markdownTable([WIDTH_HEAD, ...widthCells()], 1)].join('\n');
+export function asMarkdown(all: readonly Part[]): string {
+  const tables = all.flatMap(({ title, about, comparisons }) => [
+    `### ${title}`,
+    '',
+    about,
+    '',
+    ...markdownTable([HEAD, ...comparisons.map((each) => cells(accuracyLine(each)))], FIRST_NUMBER),
+    '',
+  ]);
+  return [...tables, '### What sets the width of a range', '', ...markdownTable([WIDTH_HEAD, ...widthCells()], 1)].join(
+    '\n',
+  );
 }
 
 const WIDTH_HEAD = ['Cover', 'Forecast', 'Clear and calm', 'Cover, soil, sky', 'In all, tonight', 'In three nights'];
@@ -39,11 +49,16 @@ function padded(line: readonly string[], widths: readonly number[], firstNumber:
 }
 
 /** The table, then every row that is excused or left out with its reason, then the rows per source. */
-export function asText(all: readonly Comparison[]): string {
-  const lines = [HEAD, ...all.map((comparison) => cells(accuracyLine(comparison)))];
-  const widths = columnWidths(lines);
-  const table = lines.map((line) => padded(line, widths, FIRST_NUMBER).join('  '));
-  return [...table, '', totals(all), '', ...reasons(all)].join('\n');
+export function asText(all: readonly Part[]): string {
+  const lines = all.map(({ comparisons }) => [HEAD, ...comparisons.map((each) => cells(accuracyLine(each)))]);
+  const widths = columnWidths(lines.flat());
+  const tables = all.flatMap(({ title, about }, part) => [
+    title,
+    about,
+    ...(lines[part] ?? []).map((line) => padded(line, widths, FIRST_NUMBER).join('  ')),
+    '',
+  ]);
+  return [...tables, ...reasons(all.flatMap(({ comparisons }) => comparisons))].join('\n');
 }
 
 /** One object a line of the table, with its rows. */
@@ -92,15 +107,6 @@ function cells(line: AccuracyLine): string[] {
 function figure(value: number): string {
   const rounded = Number((Math.round(value * 100) / 100).toPrecision(2));
   return String(rounded === 0 ? 0 : rounded).replace('-', '−');
-}
-
-function totals(all: readonly Comparison[]): string {
-  const lines = all.map(accuracyLine);
-  const sum = (of: (line: AccuracyLine) => number) => lines.reduce((total, line) => total + of(line), 0);
-  const compared = sum((line) => line.compared);
-  const rows = sum((line) => line.rows);
-  const left = rows - compared;
-  return `${rows} rows: ${sum((line) => line.within)} within tolerance, ${sum((line) => line.excused)} outside with a stated reason, ${left} that nothing of ours computes.`;
 }
 
 function reasons(all: readonly Comparison[]): string[] {

@@ -13,7 +13,7 @@ export interface SecondGround {
   readonly deepC: number;
 }
 
-/** Specification, section 8. */
+/** Physics page (`rules/balance/README.md`), section 8. */
 export function secondGround({ soil, soilProfile }: NightInput): SecondGround {
   const thicknessM: number[] = [];
   let topM = 0;

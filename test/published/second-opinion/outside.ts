@@ -1,6 +1,6 @@
 import type { NightInput } from '../../../rules/index.ts';
 
-/** Formulas of the model specification, sections 2 and 3, written anew for the second opinion: nothing here comes from `rules/`. */
+/** Formulas of the physics page (`rules/balance/README.md`, sections 2 and 3), written anew for the second opinion: nothing here comes from `rules/`. */
 
 const SIGMA = 5.670374e-8;
 

@@ -4,7 +4,7 @@ import { type SecondGround, secondGround, soilWarming } from './ground.ts';
 import { dewPointC, emissionWPerM2, type Outside, outside, saturationHPa, smoothPower } from './outside.ts';
 
 /**
- * A second opinion on the night: the bare bed, or one cover as one node, written anew from the model specification and handed to a
+ * A second opinion on the night: the bare bed, or one cover as one node, written anew from the physics page and handed to a
  * general-purpose solver of differential equations. It shares no code with `rules/`, has four times as many soil layers, chooses
  * its own steps of a few seconds, and follows reflections by letting them bounce. Night only: no sun, walls, blanket or jugs.
  */

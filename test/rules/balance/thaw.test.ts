@@ -13,7 +13,7 @@ describe('leaves that froze', () => {
     expect(frozenFraction(leafLowC)).toBeCloseTo(share, 12);
   });
 
-  // Worked cases of the model specification, section 16: share frozen and time thawed (UTC), ±0.05 and ±20 min.
+  // Worked cases of the physics page, section 16: share frozen and time thawed (UTC), ±0.05 and ±20 min.
   test.each<[string, CoverKey[], Departures, number, string]>([
     ['P01 bare, clear and calm', [], {}, 0.85, '14:15'],
     ['P02 bare, overcast with 3 m/s', [], { cloudFraction: 1, windMPerS: 3 }, 0.76, '14:15'],

@@ -23,7 +23,7 @@ describe('the table of covers', () => {
 
   test('what nobody adds for a night has no effort: snow and high tunnels', () => {
     const without = COVER_KEYS.filter((key) => COVERS[key].effort === undefined);
-    expect(without).toEqual(['snow', 'high-tunnel', 'high-tunnel-double']);
+    expect(without).toEqual(['snow', 'high-tunnel', 'high-tunnel-double', 'greenhouse-glass', 'greenhouse-twin-wall']);
   });
 
   test('what is laid on other covers for the night is cloth or a mat, and only that', () => {

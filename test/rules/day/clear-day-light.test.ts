@@ -8,7 +8,7 @@ const tilt = (tiltDeg: number, azimuthDeg: number) => ({ kind: 'tilt', tiltDeg, 
 const MIDWINTER = new Date('2025-12-21T12:00:00Z');
 
 describe('light of a clear day on a cover', () => {
-  // Check value printed with the model specification, section 3: 8.7 MJ on 21 December at 40° N, on level ground.
+  // Check value printed with the physics page, section 3: 8.7 MJ on 21 December at 40° N, on level ground.
   test('on level ground is the day sum of the specification', () => {
     expect(clearDayLightMJPerM2({ latitudeDeg: 40, longitudeDeg: 0 }, LEVEL, MIDWINTER)).toBeCloseTo(8.7, 0);
   });

@@ -4,7 +4,7 @@ import { REFERENCE_SCREEN_C } from '../covers/reference-night.ts';
 import { frame, HIGH_TUNNEL, hoops } from '../night/spec-stacks.ts';
 import { dayCurveC, dayInput, dayWindow, type SpecDay } from './spec-days.ts';
 
-/** Section 15 of the model specification: covers shut on clear days. Printed to whole degrees and five minutes; soil not stated exactly. */
+/** Section 15 of the physics page: covers shut on clear days. Printed to whole degrees and five minutes; soil not stated exactly. */
 const SLACK_K = 1;
 const SLACK_MIN = 20;
 /** Openings: half a kelvin of soil warmth alone moves them by 5 to 10 %. */

@@ -2,7 +2,7 @@ import type { CoverStack, NightInput } from '../../../rules/index.ts';
 import { MOIST_LOAM, referenceInput } from '../night/spec-stacks.ts';
 
 /**
- * Hourly air from 07 h, by the generator that the model specification states with its weather tables: sine from the minimum at 07 h to the
+ * Hourly air from 07 h, by the generator that the physics page states with its weather tables: sine from the minimum at 07 h to the
  * maximum at 14 h, quarter cosine to a quarter of the range below it at 16 h, then exponential to the minimum. [°C]
  */
 export function dayCurveC(minC: number, maxC: number, hours: number): number[] {

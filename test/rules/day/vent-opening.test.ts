@@ -3,7 +3,7 @@ import { proppedLight, raisedSide } from '../../../rules/index.ts';
 
 describe('an opening', () => {
   test('of a light is its front slot and two triangles at its sides', () => {
-    // 12 cm on a frame of 1.22 m by 2.44 m: 0.12 · 3.66 / 2.9768; case P10 of the model specification rounds it to 0.147.
+    // 12 cm on a frame of 1.22 m by 2.44 m: 0.12 · 3.66 / 2.9768; case P10 of the physics page rounds it to 0.147.
     expect(proppedLight(0.12, 1.22, 2.44).areaRatio).toBeCloseTo(0.1475, 3);
   });
 

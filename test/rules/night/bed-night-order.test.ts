@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type CoverKey, type FrameBuild, furtherCovers, type WallKey } from '../../../rules/index.ts';
 import { type Departures, REFERENCE_FRAME, referenceLows } from '../covers/reference-night.ts';
 
-/** Model specification, section 17, item 8. */
+/** Physics page (`rules/balance/README.md`), section 17, item 8. */
 const SLACK_K = 0.05;
 const LIGHT: CoverKey[] = ['row-cover-light', 'hoops'];
 const MEDIUM: CoverKey[] = ['row-cover-medium', 'hoops'];
@@ -62,7 +62,7 @@ describe('over moist soil, clear to overcast and from 1 to 5 m/s,', () => {
   });
 });
 
-/** Model specification, section 17, item 9. */
+/** Physics page (`rules/balance/README.md`), section 17, item 9. */
 describe('a first cover over moist soil', () => {
   const FIRST: CoverKey[][] = [
     LIGHT,

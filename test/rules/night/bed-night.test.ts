@@ -31,7 +31,7 @@ function night(bed: BedAsLaid, input: Omit<BedNightInput, 'bed'> = REFERENCE): B
 }
 
 describe('the night of a bed', () => {
-  // Worked cases of the model specification, section 16: crop-level air, leaf, air and surface minima, ±0.3 K; minimum ±60 min.
+  // Worked cases of the physics page, section 16: crop-level air, leaf, air and surface minima, ±0.3 K; minimum ±60 min.
   test.each<[string, BedAsLaid, number, number, number, number, string]>([
     ['P01 bare', { covers: [] }, -5.74, -7.78, -5.74, -1.23, '12:00'],
     ['P03 light fabric on hoops', { covers: ['row-cover-light', 'hoops'] }, -5.74, -6.29, -5.06, -0.17, '12:00'],

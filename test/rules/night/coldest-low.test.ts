@@ -24,7 +24,7 @@ describe('the ordinary nights of a bed', () => {
   });
 
   function nightAlone(lowC: number, bed: BedAsLaid): BedNight {
-    const night = bedNight({ ...ordinaryNight(lowC, { sky: 'half' }), bed });
+    const night = bedNight({ ...ordinaryNight(lowC, { sky: 'half', coveredForWeeks: bed.covers }), bed });
     if (night.kind !== 'night') throw new Error(night.kind);
     return night;
   }
@@ -36,7 +36,7 @@ describe('how cold it may get outside', () => {
     (covers) => {
       const coldest = coldestLowC(leafAbove(-6), ordinaryNights({ covers }));
       if (coldest.kind !== 'low') throw new Error(coldest.kind);
-      const at = (lowC: number) => bedNight({ ...ordinaryNight(lowC), bed: { covers } });
+      const at = (lowC: number) => bedNight({ ...ordinaryNight(lowC, { coveredForWeeks: covers }), bed: { covers } });
       expect(coldest.night.leafLowC).toBeGreaterThan(-6);
       const colder = at(coldest.lowC - 0.1);
       expect(colder.kind === 'night' && colder.leafLowC).toBeLessThanOrEqual(-6);

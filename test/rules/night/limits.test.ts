@@ -16,7 +16,7 @@ import {
   WINDOW,
 } from './spec-stacks.ts';
 
-/** Properties 3 to 5, 10 and 11 of the model specification, section 17. */
+/** Properties 3 to 5, 10 and 11 of the physics page, section 17. */
 
 function largestGapK(one: Float64Array, other: Float64Array, first: number): number {
   return one.reduce((worst, value, i) => (i < first ? worst : Math.max(worst, Math.abs(value - (other[i] ?? 0)))), 0);

@@ -17,7 +17,7 @@ import {
   WINDOW,
 } from './spec-stacks.ts';
 
-/** Properties 6 to 9 of the model specification, section 17. */
+/** Properties 6 to 9 of the physics page, section 17. */
 
 const STACKS: readonly (readonly [string, CoverStack])[] = [
   ['bare', BARE],

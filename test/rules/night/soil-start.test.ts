@@ -16,8 +16,25 @@ describe('soil to begin a night with', () => {
     expect(start.sdK).toBeLessThan(1.5);
   });
 
-  test('is not guessed below −2 °C', () => {
-    expect(soilStart({ site: SITE, at: AT, weekMeanC: -12 }).soil10CmC).toBe(-2);
+  test.each<[CoverKey[], number]>([
+    [[], -2],
+    [['hoops', 'jugs'], -2],
+    [['row-cover-heavy', 'hoops'], -1],
+    [['straw'], -1],
+    [['low-tunnel'], 0],
+    [['cold-frame'], 0],
+    [['high-tunnel'], 0],
+    [['row-cover-light', 'row-cover-light', 'hoops'], 0],
+    [['blanket', 'cold-frame'], 0],
+  ])('under %j is not guessed below %d °C, at 10 cm and further down', (coveredForWeeks, coldestC) => {
+    const { soil10CmC, deepC } = soilStart({
+      site: { latitudeDeg: 60, elevationM: 900 },
+      at: AT,
+      weekMeanC: -30,
+      coveredForWeeks,
+    });
+    expect(soil10CmC).toBe(coldestC);
+    expect(deepC).toBeGreaterThanOrEqual(coldestC);
   });
 
   test.each<[CoverKey[], number]>([

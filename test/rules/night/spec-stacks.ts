@@ -10,7 +10,7 @@ import type {
 } from '../../../rules/index.ts';
 import { REFERENCE_SCREEN_C, REFERENCE_SITE, REFERENCE_WINDOW } from '../covers/reference-night.ts';
 
-/** Stacks of the model specification, section 12, typed in from its tables and not taken from our cover table. */
+/** Stacks of the physics page, section 12, typed in from its tables and not taken from our cover table. */
 
 /** τ dry, ρ dry, τ wet, ρ wet, R, C, r, w₀, w₁, w₂, w_T, τ_S, α_S, h, diffusing. */
 type Row = readonly [...numbers: number[], diffusing: boolean];

@@ -35,7 +35,7 @@ function within(found: number, wanted: number, slack: number): void {
   expect(Math.abs(found - wanted)).toBeLessThanOrEqual(slack);
 }
 
-describe('the worked cases of the model specification', () => {
+describe('the worked cases of the physics page', () => {
   test('are twelve', () => {
     expect(cases.map(({ id }) => id)).toHaveLength(12);
   });

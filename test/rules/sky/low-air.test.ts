@@ -4,7 +4,7 @@ import { windFactor, windShareFraction } from '../../../rules/sky/wind-profile.t
 
 describe('the lowest air', () => {
   test('on level ground on a clear night with 1 m/s is 2 K below the screen', () => {
-    // Model specification, section 3: site number 3, −4 °C with dew point −7 °C.
+    // Physics page (`rules/balance/README.md`), section 3: site number 3, −4 °C with dew point −7 °C.
     const strength = inversionStrengthFraction(-4, 213.9, 1, -30);
     expect(Math.abs(3 * strength * inversionHeightFraction(0.1) - 2)).toBeLessThan(0.1);
   });

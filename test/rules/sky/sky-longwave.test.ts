@@ -8,7 +8,7 @@ import {
 } from '../../../rules/index.ts';
 
 describe('longwave from the sky', () => {
-  // Model specification, section 3: air, dew point, clear emissivity, radiation at cloud 0, 0.5, 0.8 and 1; last digit as printed.
+  // Physics page (`rules/balance/README.md`), section 3: air, dew point, clear emissivity, radiation at cloud 0, 0.5, 0.8 and 1; last digit as printed.
   test.each([
     [-4, -7, 0.7187, [213.9, 218.5, 244.5, 288.6]],
     [-15, -18, 0.6923, [174.3, 178.7, 203, 244.3]],

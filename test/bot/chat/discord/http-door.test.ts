@@ -1,10 +1,12 @@
 import { once } from 'node:events';
-import { connect, type Socket } from 'node:net';
+import { createServer } from 'node:http';
+import { type AddressInfo, connect, type Socket } from 'node:net';
 import { setTimeout as pause } from 'node:timers/promises';
 import { request } from 'undici';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DiscordApi } from '../../../../bot/chat/discord/discord-api.ts';
 import { openHttpDoor } from '../../../../bot/chat/discord/http-door.ts';
+import { type BodyProblem, BodyRoom } from '../../../../bot/chat/discord/request-body.ts';
 import { Seen } from '../../../../bot/chat/discord/signature.ts';
 import { PlainProblem } from '../../../../bot/ground/errors.ts';
 import { DiscordDouble } from '../../../fakes/discord/double.ts';
@@ -82,8 +84,48 @@ test('a command of another kind than typed ones gets 400', async () => {
 });
 
 test('a body announced as too large gets 413', async () => {
-  const { statusCode } = await request(`${doorUrl()}/interactions`, { method: 'POST', body: Buffer.alloc(300 * 1024) });
+  const headers = { 'x-signature-ed25519': 'ab'.repeat(64), 'x-signature-timestamp': '1' };
+  const body = Buffer.alloc(300 * 1024);
+  const { statusCode } = await request(`${doorUrl()}/interactions`, { method: 'POST', headers, body });
   expect(statusCode).toBe(413);
+});
+
+/** Says to be Discord, which costs nothing. */
+const CLAIMED = `POST /interactions HTTP/1.1\r\nhost: x\r\nx-signature-ed25519: ${'ab'.repeat(64)}\r\nx-signature-timestamp: 1\r\n`;
+
+test('nothing is read of a body that does not even claim to be signed', async () => {
+  const text = await raw(async (socket) => {
+    socket.write('POST /interactions HTTP/1.1\r\nhost: x\r\ncontent-length: 100000\r\n\r\n{');
+  });
+  expect(text).toMatch(/^HTTP\/1.1 401 [\s\S]*connection: close/i);
+});
+
+test('bodies of whom nobody knows yet are held up to so many bytes together', async () => {
+  const room = new BodyRoom(1000);
+  const outcomes: (Buffer | BodyProblem)[] = [];
+  const server = createServer((incoming, response) => {
+    room
+      .bodyOf(incoming)
+      .then((body) => {
+        outcomes.push(body);
+        response.writeHead(body === 'no-room' ? 503 : 200, { connection: 'close' }).end();
+      })
+      .catch(() => response.destroy());
+  });
+  server.listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address() as AddressInfo;
+  const slow = connect(port, '127.0.0.1');
+  slow.on('error', () => undefined);
+  slow.write(`POST / HTTP/1.1\r\nhost: x\r\ncontent-length: 700\r\n\r\n${'a'.repeat(600)}`);
+  while (room.heldBytes < 600) await pause(5);
+  const { statusCode } = await request(`http://127.0.0.1:${port}/`, { method: 'POST', body: 'b'.repeat(500) });
+  expect([statusCode, outcomes, room.heldBytes]).toEqual([503, ['no-room'], 600]);
+  slow.destroy();
+  while (room.heldBytes > 0) await pause(5);
+  const { statusCode: after } = await request(`http://127.0.0.1:${port}/`, { method: 'POST', body: 'b'.repeat(500) });
+  expect(after).toBe(200);
+  server.close();
 });
 
 /** Writes raw bytes to the door and gives back what comes until it closes. */
@@ -104,7 +146,7 @@ async function raw(write: (socket: Socket) => Promise<void>): Promise<string> {
 
 test('a body that grows too large without saying so gets 413', async () => {
   const text = await raw(async (socket) => {
-    socket.write('POST /interactions HTTP/1.1\r\nhost: x\r\ntransfer-encoding: chunked\r\n\r\n');
+    socket.write(`${CLAIMED}transfer-encoding: chunked\r\n\r\n`);
     const kib = `400\r\n${'a'.repeat(1024)}\r\n`;
     for (let sent = 0; sent < 400 && !socket.destroyed; sent += 1) socket.write(kib);
   });
@@ -114,7 +156,7 @@ test('a body that grows too large without saying so gets 413', async () => {
 test('a body that dribbles in is cut off', async () => {
   const begun = performance.now();
   const text = await raw(async (socket) => {
-    socket.write('POST /interactions HTTP/1.1\r\nhost: x\r\ncontent-length: 1000\r\n\r\n{');
+    socket.write(`${CLAIMED}content-length: 1000\r\n\r\n{`);
     while (!socket.destroyed && performance.now() - begun < 10_000) {
       await pause(50);
       if (!socket.destroyed) socket.write(' ');
@@ -131,7 +173,7 @@ test('headers that dribble in are cut off', async () => {
 
 test('a request cut short does not harm the next', async () => {
   await raw(async (socket) => {
-    socket.write('POST /interactions HTTP/1.1\r\nhost: x\r\ncontent-length: 1000\r\n\r\n{');
+    socket.write(`${CLAIMED}content-length: 1000\r\n\r\n{`);
     socket.destroy();
   });
   expect(await got('/healthz')).toMatchObject({ status: 200 });
@@ -143,6 +185,27 @@ test('the health page tells life, the readiness page tells whether the database 
   isReady = false;
   expect(await got('/readyz')).toMatchObject({ status: 503 });
   isReady = true;
+});
+
+test('connections beyond so many are refused, and the door is open again once they are gone', async () => {
+  const { desk } = smallDesk();
+  const { apiBase, publicKey } = house.double;
+  const door = openHttpDoor({
+    desk,
+    api: house.api,
+    apiBase,
+    publicKey,
+    port: 0,
+    host: '127.0.0.1',
+    mostConnections: 2,
+  });
+  await door.ready;
+  const sockets = Array.from({ length: 6 }, () => connect(door.port(), '127.0.0.1').on('error', () => undefined));
+  await Promise.all(sockets.slice(2).map((socket) => (socket.destroyed ? undefined : once(socket, 'close'))));
+  for (const socket of sockets) socket.destroy();
+  await pause(50);
+  expect((await request(`http://127.0.0.1:${door.port()}/healthz`)).statusCode).toBe(200);
+  await door.stop();
 });
 
 test('other paths and other methods are refused', async () => {

@@ -2,7 +2,7 @@ import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { chartAsked, writtenChart } from '../../../../bot/chat/terminal/chart-file.ts';
+import { writtenChart } from '../../../../bot/chat/terminal/chart-file.ts';
 import { sampleDay } from '../../../../bot/sample/sample-day.ts';
 import { sampleWarning } from '../../../../bot/sample/sample-warning.ts';
 import { readerOf } from '../../../../bot/text/reader.ts';
@@ -14,15 +14,6 @@ beforeEach(async () => {
 afterEach(() => rm(folder, { recursive: true, force: true }));
 
 const READER = readerOf('en-US');
-
-test.each([
-  ['tonight --chart night.png', 'tonight', 'night.png'],
-  ['record bed:"Long tunnel" --chart "my record.png"', 'record bed:"Long tunnel"', 'my record.png'],
-  ['tonight', 'tonight', undefined],
-  ['tonight --chart ', 'tonight --chart ', undefined],
-])('%s is read as a line and a file', (text, line, file) => {
-  expect(chartAsked(text)).toEqual({ line, ...(file !== undefined && { file }) });
-});
 
 test.each([
   ['night', sampleWarning],

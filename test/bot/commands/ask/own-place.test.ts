@@ -110,6 +110,16 @@ test('a low that is said counts, and the answer is for all', async () => {
   expect(isPrivate).toBe(false);
 });
 
+test('which cover is better tonight is answered for the member’s own forecast, and in general where no night is meant', async () => {
+  const tonight = await asked('which is better tonight, blanket or quilt?');
+  expect(tonight.text).toMatch(/At Wren Allotment tonight: outside low about/);
+  expect(tonight.text).not.toContain('You named no low');
+  expect(tonight.isPrivate).toBe(true);
+  const general = await asked('which is better, blanket or quilt?');
+  expect(general.text).toContain('You named no low, so I took 19 °F.');
+  expect(general.isPrivate).toBe(false);
+});
+
 test('another member is asked for a low and learns nothing of the place', async () => {
   const { text } = await asked('will my spinach survive tonight?', 'discord:200');
   expect(text).toMatch(/How cold will it get outside/);

@@ -6,8 +6,8 @@ import { type LoggerFile, type LoggerSaid, readLogger } from '../../../../bot/le
 const PLACE = { latitudeDeg: 43.1, longitudeDeg: -76.3, timeZone: 'America/New_York' };
 const SAID: LoggerSaid = { units: undefined, zone: undefined, holds: undefined, usualOrder: 'month-first' };
 
-function file(text: string, said: Partial<LoggerSaid> = {}): LoggerFile {
-  const read = readLogger(text, PLACE, { ...SAID, ...said });
+async function file(text: string, said: Partial<LoggerSaid> = {}): Promise<LoggerFile> {
+  const read = await readLogger(text, PLACE, { ...SAID, ...said });
   if (typeof read === 'string') throw new RangeError(read);
   return read;
 }
@@ -104,8 +104,8 @@ describe('files of all shapes give the same night', () => {
       `\uFEFF${['time,inside', ...lines(iso, (hour) => `,${coldest(hour).toFixed(2)} °C`)].join('\n')}`,
       {},
     ],
-  ])('%s', (_, text, said) => {
-    const { nights, badRows, partial } = file(text, said);
+  ])('%s', async (_, text, said) => {
+    const { nights, badRows, partial } = await file(text, said);
     expect(nights).toHaveLength(1);
     expect(nights[0]).toMatchObject({ night: '2026-01-20', outsideLowC: undefined });
     expect(nights[0]?.underCoverLowC).toBeCloseTo(-6, 2);
@@ -113,25 +113,25 @@ describe('files of all shapes give the same night', () => {
   });
 });
 
-test('two columns of temperatures are told apart by their headings', () => {
+test('two columns of temperatures are told apart by their headings', async () => {
   const text = ['time,air outside C,frame C', ...lines(iso, (hour) => `,${coldest(hour) - 4},${coldest(hour)}`)].join(
     '\n',
   );
-  expect(file(text).nights[0]).toEqual({ night: '2026-01-20', underCoverLowC: -6, outsideLowC: -10 });
+  expect((await file(text)).nights[0]).toEqual({ night: '2026-01-20', underCoverLowC: -6, outsideLowC: -10 });
 });
 
-test('one column may hold the low outside', () => {
+test('one column may hold the low outside', async () => {
   const text = lines(iso, (hour) => `,${coldest(hour)}`).join('\n');
-  expect(file(text, { units: 'C', holds: 'outside' }).nights[0]).toMatchObject({
+  expect((await file(text, { units: 'C', holds: 'outside' })).nights[0]).toMatchObject({
     outsideLowC: -6,
     underCoverLowC: undefined,
   });
 });
 
-test('bad rows are told by their line and the good ones kept', () => {
+test('bad rows are told by their line and the good ones kept', async () => {
   const good = lines(iso, (hour) => `,${coldest(hour)}`);
   good.splice(3, 0, 'yesterday,4', '2026-01-20 13:40,', '2026-02-30 10:00,3', '2026-01-20 13:41,851', '"');
-  const read = file(['time,inside °C', ...good].join('\n'));
+  const read = await file(['time,inside °C', ...good].join('\n'));
   expect(read.badRows).toEqual([
     { line: 5, reason: 'time' },
     { line: 6, reason: 'temperature' },
@@ -142,15 +142,15 @@ test('bad rows are told by their line and the good ones kept', () => {
   expect(read.nights[0]?.underCoverLowC).toBe(-6);
 });
 
-test('a night that the logger saw only in part is named and left out', () => {
+test('a night that the logger saw only in part is named and left out', async () => {
   const all = lines(iso, (hour) => `,${coldest(hour)}`, 2);
-  const read = file(['time,inside °C', ...all.slice(0, 70)].join('\n'));
+  const read = await file(['time,inside °C', ...all.slice(0, 70)].join('\n'));
   expect(read.nights.map(({ night }) => night)).toEqual(['2026-01-20']);
   expect(read.partial).toEqual(['2026-01-21']);
 });
 
-test('where only days are written, the low is that of the morning', () => {
-  const read = file('date,low under cover °C\n2026-01-21,-6\n2026-01-22,-3.5\n');
+test('where only days are written, the low is that of the morning', async () => {
+  const read = await file('date,low under cover °C\n2026-01-21,-6\n2026-01-22,-3.5\n');
   expect(read.daysOnly).toBe(true);
   expect(read.nights.map(({ night, underCoverLowC }) => [night, underCoverLowC])).toEqual([
     ['2026-01-20', -6],
@@ -158,11 +158,13 @@ test('where only days are written, the low is that of the morning', () => {
   ]);
 });
 
-test('day and month are told apart by the file where it can, else as the grower writes them, and that is owned up to', () => {
+test('day and month are told apart by the file where it can, else as the grower writes them, and that is owned up to', async () => {
   const text = (days: readonly string[]) => `date,inside °C\n${days.map((day) => `${day},-4`).join('\n')}\n`;
-  expect(file(text(['03/02/2026', '25/02/2026']), { usualOrder: 'month-first' }).nights[0]?.night).toBe('2026-02-02');
-  expect(file(text(['03/02/2026', '25/02/2026'])).assumedOrder).toBeUndefined();
-  const open = file(text(['03/02/2026']), { usualOrder: 'day-first' });
+  expect((await file(text(['03/02/2026', '25/02/2026']), { usualOrder: 'month-first' })).nights[0]?.night).toBe(
+    '2026-02-02',
+  );
+  expect((await file(text(['03/02/2026', '25/02/2026']))).assumedOrder).toBeUndefined();
+  const open = await file(text(['03/02/2026']), { usualOrder: 'day-first' });
   expect([open.nights[0]?.night, open.assumedOrder]).toEqual(['2026-02-02', 'day-first']);
 });
 
@@ -172,24 +174,72 @@ test.each([
   ['2026-01-20 10:00,wet\n2026-01-20 11:00,dry\n', 'no-temperatures'],
   ['2026-01-20 10:00,1,2\n2026-01-20 11:00,1,2\n', 'unclear-columns'],
   ['2026-01-20 10:00,1\n2026-01-20 11:00,1\n', 'units-unsaid'],
-])('a file that cannot be understood is refused with its reason: %j', (text, problem) => {
-  expect(readLogger(text, PLACE, SAID)).toBe(problem);
+])('a file that cannot be understood is refused with its reason: %j', async (text, problem) => {
+  expect(await readLogger(text, PLACE, SAID)).toBe(problem);
 });
 
-test('whatever a file holds, reading it ends quickly and without a fault', () => {
-  fc.assert(
-    fc.property(fc.string({ maxLength: 400, unit: 'binary' }), (text) => {
-      readLogger(text, PLACE, { ...SAID, units: 'C' });
+test('whatever else a file holds, its good rows give the night and each bad one is told', async () => {
+  const junk = fc
+    .string({ maxLength: 40, unit: 'binary' })
+    .filter((text) => !/[\d"\r\n]/.test(text) && /[a-z]/i.test(text));
+  await fc.assert(
+    fc.asyncProperty(fc.array(fc.tuple(fc.nat(47), junk), { maxLength: 10 }), async (spoilt) => {
+      const good = lines(iso, (hour) => `,${coldest(hour)}`);
+      for (const [at, text] of spoilt) good.splice(at + 1, 0, text);
+      const read = await file(['time,inside °C', ...good].join('\n'));
+      expect(read.nights).toEqual([{ night: '2026-01-20', underCoverLowC: -6, outsideLowC: undefined }]);
+      expect(read.badRows).toHaveLength(read.rowCount - 48);
+      expect(read.rowCount).toBeGreaterThanOrEqual(48);
+    }),
+  );
+});
+
+test('whatever a file holds, reading it ends quickly and without a fault', async () => {
+  await fc.assert(
+    fc.asyncProperty(fc.string({ maxLength: 400, unit: 'binary' }), async (text) => {
+      const read = await readLogger(text, PLACE, { ...SAID, units: 'C' });
+      if (typeof read !== 'string') expect(read.rowCount).toBeGreaterThanOrEqual(read.badRows.length);
     }),
   );
   const begun = performance.now();
   for (const evil of ['"', ',', '1/', '2026-01-20 10:00,', ' ', '1:1']) {
-    readLogger(evil.repeat(200_000), PLACE, { ...SAID, units: 'C' });
+    await readLogger(evil.repeat(200_000), PLACE, { ...SAID, units: 'C' });
   }
   expect(performance.now() - begun).toBeLessThan(10_000);
 });
 
-test('names no zone where every time has an offset of its own', () => {
+describe('a file of 59,999 rows', () => {
+  const rows = (stepMs: number) =>
+    ['time,inside °C', ...Array.from({ length: 59_999 }, (_, i) => `${iso(new Date(1e12 + i * stepMs))},-3`)].join(
+      '\n',
+    );
+
+  /** The longest that others had to wait meanwhile. [ms] */
+  async function longestWaitMs(work: () => Promise<unknown>): Promise<number> {
+    let longestMs = 0;
+    let last = performance.now();
+    const timer = setInterval(() => {
+      longestMs = Math.max(longestMs, performance.now() - last);
+      last = performance.now();
+    }, 1);
+    await work();
+    clearInterval(timer);
+    return longestMs;
+  }
+
+  test('each of another day, is refused before the sun of any is worked out', async () => {
+    const begun = performance.now();
+    expect(await readLogger(rows(86_400_000), PLACE, SAID)).toBe('too-many-days');
+    expect(performance.now() - begun).toBeLessThan(1500);
+  });
+
+  test('over two years leaves others their turn', async () => {
+    const text = rows(1_000_000);
+    expect(await longestWaitMs(() => readLogger(text, PLACE, SAID))).toBeLessThan(800);
+  });
+});
+
+test('names no zone where every time has an offset of its own', async () => {
   const withOffset = [
     'time,inside °C',
     ...lines(
@@ -197,7 +247,7 @@ test('names no zone where every time has an offset of its own', () => {
       (hour) => `,${coldest(hour).toFixed(2)}`,
     ),
   ];
-  expect(file(withOffset.join('\n')).zone).toBeUndefined();
+  expect((await file(withOffset.join('\n'))).zone).toBeUndefined();
   const without = ['time,inside °C', ...lines(iso, (hour) => `,${coldest(hour).toFixed(2)}`)];
-  expect(file(without.join('\n')).zone).toBe('America/New_York');
+  expect((await file(without.join('\n'))).zone).toBe('America/New_York');
 });

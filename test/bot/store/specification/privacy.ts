@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { cellId } from '../../../../bot/ground/cell-steps.ts';
+import { cellPlace } from '../../../../bot/store/delivery-key.ts';
 import type { MemberExport } from '../../../../bot/store/store.ts';
 import { liveThroughANight, wholeDatabase } from './full-life.ts';
 import type { World } from './world.ts';
@@ -26,6 +28,31 @@ export function privacySpecification(world: World): void {
     expect(await store.exportMember('discord:2')).toEqual(untouched);
     expect(await store.exportMember('discord:4711')).toBeUndefined();
     expect(await store.eraseMember('discord:4711')).toBe(false);
+  });
+
+  it('erases the weather and the fetches of a cell in which nobody else gardens, and of no other', async () => {
+    const { store } = world;
+    await liveThroughANight(store, 'discord:4711');
+    const [own] = await store.sites.list('discord:4711');
+    if (own === undefined) throw new Error('no site is kept');
+    const { latitudeDeg, longitudeDeg, heightM } = own;
+    const alone = cellId({ latitudeDeg, longitudeDeg, ...(heightM !== undefined && { elevationM: heightM }) });
+    const at = new Date(0);
+    const kept = async () => {
+      const rows = await store.deliveries.ofNight(cellPlace(alone), NIGHT);
+      return [(await store.weather.forecast(alone)) !== undefined, rows.length];
+    };
+    const fetched = async () => {
+      await store.weather.keepForecast({ cellId: alone, service: 'metno', fetchedAt: at, freshUntil: at, text: '{}' });
+      const row = { placeId: cellPlace(alone), night: NIGHT, kind: 'forecast-x', dueAt: at, giveUpAt: new Date(1) };
+      await store.deliveries.plan([row]);
+    };
+    await fetched();
+    await liveThroughANight(store, 'discord:2');
+    await store.eraseMember('discord:4711');
+    expect(await kept()).toEqual([true, 1]);
+    await store.eraseMember('discord:2');
+    expect(await kept()).toEqual([false, 0]);
   });
 
   it('takes beds, covers and plantings along with their erased owner', async () => {

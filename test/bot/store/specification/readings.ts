@@ -149,7 +149,7 @@ export function readingsSpecification(world: World): void {
       await store.channels.join(club, memberId, { siteId: undefined, wantsDirect: false }, minute(0));
     }
     const around = await store.outcomes.around('discord:1', ['kale', 'leek']);
-    expect(around.map(({ own }) => own).toSorted()).toEqual([false, true]);
+    expect(around.map(({ otherIndex }) => otherIndex).toSorted()).toEqual([0, undefined]);
     expect(await store.outcomes.around('discord:1', ['leek'])).toEqual([]);
     expect(await store.outcomes.around('discord:3', ['kale'])).toHaveLength(1);
   });
