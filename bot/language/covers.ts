@@ -32,15 +32,16 @@ export function readWornCovers(spans: readonly Span[], ofLastNight: boolean): Co
   const mentions = coverMentions(spans);
   if (weighsWithAndWithout(spans, mentions)) return coversRead(spans, mentions);
   const standings = standingsOf(spans, mentions, ofLastNight);
-  const worn = mentions.filter((_, index) => standings[index] !== 'absent');
-  const sure = mentions.filter((_, index) => standings[index] === 'laid');
+  const all = mentions.map((mention) => ({ ...mention, denied: false }));
+  const worn = all.filter((_, index) => standings[index] !== 'absent');
+  const sure = all.filter((_, index) => standings[index] === 'laid');
   const byCrop = coversByCrop(
     spans,
     mentions,
     (some) =>
       coversRead(
         spans,
-        some.filter((each) => worn.includes(each)),
+        worn.filter(({ at }) => some.some((each) => each.at === at)),
       ).covers ?? [],
   );
   if (byCrop !== undefined) return { unknownCovers: [], assumptions: [], byCrop };

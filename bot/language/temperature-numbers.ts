@@ -74,10 +74,24 @@ const COUNTING = /^(the|these|those|my|our|all|other|last|first|only|another|eve
 /** "two coats", "90 dollars": a number before a plain noun, where nothing before it speaks of a temperature. */
 function countsThings(spans: readonly Span[], { from, next }: SignedNumber): boolean {
   const after = spans[next];
+  if (isDimension(spans, from, next) || isOfWind(spans, from)) return true;
+  if (senseOf(after, 'hazard') && !isCue(spans[from - 1], 'at-temperature')) return true;
+  if (after?.kind === 'unexplained' && after.plain.length > 3) return true;
   if (after?.kind !== 'phrase' || after.senses.some(({ kind }) => kind !== 'ordinary')) return false;
   if (isCue(spans[from - 1], 'at-temperature', 'survive', 'fare', 'low-part') || isCue(spans[from], 'minus'))
     return false;
   return /^\w{4,}$/.test(after.plain) && !GOES_ON.has(after.plain);
+}
+
+/** "20 by 30 ft". */
+function isDimension(spans: readonly Span[], from: number, next: number): boolean {
+  const isFirst = spans[next]?.plain === 'by' && spans[next + 1]?.value !== undefined;
+  return isFirst || (spans[from - 1]?.plain === 'by' && spans[from - 2]?.value !== undefined);
+}
+
+/** "the wind is blowing forty". */
+function isOfWind(spans: readonly Span[], from: number): boolean {
+  return senseOf(spans[from - 1], 'sky')?.sky.wind === 'windy' && !isCue(spans[from - 1], 'at-temperature');
 }
 
 /** Plain words that a temperature may stand before. */
@@ -115,7 +129,8 @@ function isCountedByWordAfter(spans: readonly Span[], next: number, value: numbe
   const after = spans[next];
   if (isCue(after, 'counted', 'hours', 'minutes', 'infant', 'grams', 'ounces', 'month') || isMark(after, '%', '"', '”'))
     return true;
-  if (senseOf(after, 'layers') || senseOf(after, 'bed')) return true;
+  const layers = senseOf(after, 'layers');
+  if ((layers !== undefined && layers.count === undefined) || senseOf(after, 'bed')) return true;
   if (isCue(after, 'or') && spans[next + 1]?.value !== undefined) return isCountedByWordAfter(spans, next + 2, value);
   const few = Number.isInteger(value) && value >= 1 && value <= LARGEST_COUNT;
   if (few && senseOf(after, 'cover') && (isPlural(after) || value === 1)) return true;
