@@ -204,7 +204,7 @@ export const ADVICE_WORDS: readonly AdviceWords[] = [
   {
     key: 'water-soil',
     says: [
-      'watering, water the, water my, water before, water them, should i water, irrigate, irrigating, moist soil, wet soil, damp soil, dry soil, soak',
+      'watering, spray water, spraying water, water the, water my, water before, water them, should i water, irrigate, irrigating, moist soil, wet soil, damp soil, dry soil, soak',
       'frost, freeze, freezing, cold, tonight, before, soil, help*',
     ],
     unless: 'jug*, barrel*, bottle*, wall*, walls of water, wall of water, bucket*, butt*, drum*',

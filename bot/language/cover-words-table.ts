@@ -59,7 +59,8 @@ export const COVER_WORDS: readonly CoverWords[] = [
   },
   {
     key: 'tarp',
-    phrases: 'tarp, tarpaulin, plastic tarp, blue tarp, canvas tarp, canvas, poly tarp, groundsheet, ground sheet',
+    phrases:
+      'tarp, trap, tarpaulin, plastic tarp, blue tarp, canvas tarp, canvas, poly tarp, groundsheet, ground sheet',
   },
   {
     key: 'mat',

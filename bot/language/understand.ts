@@ -113,7 +113,7 @@ function readAll(spans: readonly Span[], context: Context): Read {
   const beds = readBeds(spans, context.bedNames ?? []);
   const says = cuesOf(spans);
   const hasCrop = crops.crops.length > 0 || crops.choices.length > 0;
-  const low = readTemperature(conditions.forLow, preferredUnit(context), !hasCrop && says('open', 'hot'));
+  const low = lowOf(spans, conditions, preferredUnit(context), !hasCrop && says('open', 'hot'));
   const hasRoof = [...(covers.covers ?? []), ...(covers.options ?? []).flat()].some(isRoof);
   const topics = cautionTopics({
     spans,
@@ -152,6 +152,14 @@ function tellsNight(
   if (low.temperature !== undefined) return hasSky || measures !== undefined || forShed !== undefined;
   const isOfWater = measures?.waterKg !== undefined || (covers.covers ?? []).includes('jugs');
   return isOfWater || (measures?.opening !== undefined && namesCover(covers)) || measures?.soil === 'bench';
+}
+
+/** How it feels is no low, but better than none; the answer says so. */
+function lowOf(spans: readonly Span[], { forLow }: Conditions, unit: Unit, isInside: boolean): TemperatureRead {
+  const low = readTemperature(forLow, unit, isInside);
+  if (low.temperature !== undefined) return low;
+  const felt = readTemperature(spans, unit, isInside);
+  return felt.assumptions.includes('felt-as-air') ? felt : low;
 }
 
 function preferredUnit({ units, locale = 'en-US' }: Context): Unit {
@@ -203,7 +211,7 @@ function coversFor(asked: Intent, { covers, worn, conditions }: Read): CoversRea
   if (asked === 'compare-covers') return comparedWithBare(covers);
   // A gap or an open end is reckoned with; the cover is there all the same.
   const opening = conditions.measures?.opening;
-  const isThere = opening !== undefined && opening !== 'open';
+  const isThere = opening !== undefined && opening !== 'open' && worn.covers?.length !== 0;
   return (OF_A_NIGHT.has(asked) || asked === 'pick') && !isThere ? worn : covers;
 }
 

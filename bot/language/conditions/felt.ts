@@ -24,8 +24,9 @@ const PATTERNS = Object.entries(NAMES).map(([name, words]) => ({
   ),
 }));
 
-/** "two broken panes", "20 by 40 ft". */
-const COUNTS = / \d+ (?:broken|cracked|missing|torn|old|more|other|big|small)(?= )| \d+ by(?= \d)/g;
+/** "two broken panes", "20 by 40 ft"; "20 by 3 in the morning" is a low and a time. */
+const COUNTS =
+  / \d+ (?:broken|cracked|missing|torn|old|more|other|big|small)(?= )| \d+ by(?= \d+ (?:ft|feet|foot|inch|inches|m|cm|metres?|meters?|yards?) )/g;
 
 /** Figures of wind chill, dew point and soil: never the low. */
 export function readFelt(read: SpanText): FeltRead {

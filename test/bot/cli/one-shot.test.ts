@@ -157,7 +157,12 @@ describe('tonight', () => {
     const files = listed(recorded);
     if (files.length === 0) context.skip('../shared/weather/recorded is not here');
     for (const file of files) {
-      const { code, out, err } = await ran('cli/tonight', ['--forecast', file, '--lat', '44', '--lon', '-90', ...bed]);
+      const words = ['--forecast', file, ...bed];
+      const first = await ran('cli/tonight', words);
+      const saysWhere = !first.err.includes('add --lat and --lon');
+      const { code, out, err } = saysWhere
+        ? first
+        : await ran('cli/tonight', [...words, '--lat', '44', '--lon', '-90']);
       expect([file, code, err]).toEqual([file, 0, '']);
       expect(out).toMatch(/tonight/);
     }

@@ -41,7 +41,7 @@ test.each([
   ['check crop:salad low:14F', 'can be several crops'],
   ['check crop:spinach low:warm', 'I cannot read "warm" as a temperature'],
   ['check crop:spinach low:-200', 'name a low between'],
-  ['check crop:spinach low:14F covers:cardboard', 'I do not know "cardboard" as a cover'],
+  ['check crop:spinach low:14F covers:newspaper', 'I do not know "newspaper" as a cover'],
   ['check crop:spinach low:14F covers:"blanket or tarp"', 'leaves a choice'],
   ['check crop:spinach low:14F covers:"cold frame over low tunnel"', 'do not fit over the same bed'],
   ['check crop:spinach low:14F hardened:perhaps', 'Answer hardened with yes or no.'],

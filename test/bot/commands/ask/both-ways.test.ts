@@ -6,8 +6,8 @@ const asked = { locale: 'en-US', now: new Date('2026-01-20T15:00:00Z') };
 
 describe('a question that leaves something open', () => {
   it('gets both verdicts in its first line where a cover may be off', () => {
-    const answer = answerText('lettuce 24F tonight, I think the blanket is on', asked);
-    expect(answer.reply.headline).toBe('Lettuce at 24 °F. With the blanket on: holds. If it is not on: leaf burn.');
+    const answer = answerText('lettuce 22F tonight, I think the blanket is on', asked);
+    expect(answer.reply.headline).toBe('Lettuce at 22 °F. With the blanket on: holds. If it is not on: leaf burn.');
     const { understood, answers } = askLine(answer);
     expect(understood.inDoubt).toEqual(['covers']);
     expect(answers.map(({ covers, verdict }) => [covers, verdict])).toEqual([
@@ -42,7 +42,7 @@ describe('a question that leaves something open', () => {
     ['burning logs in the greenhouse, lettuce 24F', /^Never burn anything under a cover/],
     ['okinawan spinach bare at 24F', /"okinawan spinach" is not in my table/],
     ['pepper tree 24F', /"pepper tree" is not in my table/],
-    ['lettuce 24F pop bottle', /I do not know "pop bottle" as a cover/],
+    ['lettuce 24F yoga mat', /I do not know "yoga mat" as a cover/],
     ['my daughter planted leeks, 12F bare, ok?', /^Leek uncovered at 12 °F/],
   ])('is answered by what matters first: %s', (question, headline) => {
     expect(answerText(question, asked).reply.headline).toMatch(headline);

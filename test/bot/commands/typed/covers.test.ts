@@ -25,7 +25,7 @@ test.each([
 ])('%s is read from the outside in', (text, keys) => expect(keysOf(text)).toEqual(keys));
 
 test.each([
-  ['cardboard', 'I do not know "cardboard" as a cover'],
+  ['newspaper', 'I do not know "newspaper" as a cover'],
   ['gobbledygook', 'I do not know "gobbledygook" as a cover'],
   ['', 'I find no cover in ""'],
   ['cold frame or blanket', 'leaves a choice'],
