@@ -83,10 +83,11 @@ function countsThings(spans: readonly Span[], { from, next }: SignedNumber): boo
   return /^\w{4,}$/.test(after.plain) && !GOES_ON.has(after.plain);
 }
 
-/** "20 by 30 ft". */
+/** "20 by 30 ft", but not "20 by 3 am". */
 function isDimension(spans: readonly Span[], from: number, next: number): boolean {
-  const isFirst = spans[next]?.plain === 'by' && spans[next + 1]?.value !== undefined;
-  return isFirst || (spans[from - 1]?.plain === 'by' && spans[from - 2]?.value !== undefined);
+  const second = spans[next]?.plain === 'by' ? next + 1 : spans[from - 1]?.plain === 'by' ? from : -1;
+  if (second < 0 || spans[second]?.value === undefined || spans[second - 2]?.value === undefined) return false;
+  return !/^(am|pm|oclock|a|p|in|tonight|tomorrow|this)$/.test(spans[second + 1]?.plain ?? '');
 }
 
 /** "the wind is blowing forty". */
@@ -129,13 +130,26 @@ function isCountedByWordAfter(spans: readonly Span[], next: number, value: numbe
   const after = spans[next];
   if (isCue(after, 'counted', 'hours', 'minutes', 'infant', 'grams', 'ounces', 'month') || isMark(after, '%', '"', '”'))
     return true;
-  const layers = senseOf(after, 'layers');
-  if ((layers !== undefined && layers.count === undefined) || senseOf(after, 'bed')) return true;
+  if (isLayerUncounted(after) || senseOf(after, 'bed')) return true;
   if (isCue(after, 'or') && spans[next + 1]?.value !== undefined) return isCountedByWordAfter(spans, next + 2, value);
-  const few = Number.isInteger(value) && value >= 1 && value <= LARGEST_COUNT;
-  if (few && senseOf(after, 'cover') && (isPlural(after) || value === 1)) return true;
-  if (few && senseOf(after, 'weight') && senseOf(spans[next + 1], 'cover') && isPlural(spans[next + 1])) return true;
-  return false;
+  return Number.isInteger(value) && value >= 1 && value <= LARGEST_COUNT && countsCovers(spans, next, value);
+}
+
+/** "layers"; "double" brings its own count. */
+function isLayerUncounted(span: Span | undefined): boolean {
+  const layers = senseOf(span, 'layers');
+  return layers !== undefined && layers.count === undefined;
+}
+
+/** "3 blankets", "2 thick quilts". */
+function countsCovers(spans: readonly Span[], next: number, value: number): boolean {
+  const after = spans[next];
+  if (senseOf(after, 'cover')) return isPlural(after) || value === 1;
+  return (
+    senseOf(after, 'weight') !== undefined &&
+    senseOf(spans[next + 1], 'cover') !== undefined &&
+    isPlural(spans[next + 1])
+  );
 }
 
 /** "3 blankets" counts blankets; "5 blanket" is a hasty "5°, blanket". */

@@ -144,12 +144,19 @@ function words(spans: readonly Span[], from: number, to: number): string {
 /** Of several roles the one said nearest to the number. */
 function roleIn(text: string, side: 'before' | 'behind', isOneOfSeveral: boolean): Said {
   let best: Said = { role: 'unsaid', distance: Number.POSITIVE_INFINITY };
-  for (const { role, words: said, behind = said, ofSeveral } of ROLE_WORDS) {
+  for (const { role, words: said, behind = said, ofSeveral = false } of ROLE_WORDS) {
     if (ofSeveral && !isOneOfSeveral) continue;
-    for (const { index, 0: match } of text.matchAll(side === 'before' ? said : behind)) {
-      const distance = side === 'before' ? text.length - index - match.length : index;
-      if (distance < best.distance) best = { role, distance };
-    }
+    const distance = side === 'before' ? distanceToEnd(text, said) : distanceFromStart(text, behind);
+    if (distance < best.distance) best = { role, distance };
   }
   return best;
+}
+
+function distanceToEnd(text: string, words: RegExp): number {
+  const ends = [...text.matchAll(words)].map(({ index, 0: match }) => text.length - index - match.length);
+  return Math.min(...ends, Number.POSITIVE_INFINITY);
+}
+
+function distanceFromStart(text: string, words: RegExp): number {
+  return Math.min(...[...text.matchAll(words)].map(({ index }) => index), Number.POSITIVE_INFINITY);
 }
