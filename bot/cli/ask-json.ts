@@ -100,14 +100,11 @@ export function understoodFields(understood: Understood): AskLine['understood'] 
   };
 }
 
-/** The heat of a closed cover is no low of a night. [°C] */
-const WARMEST_NIGHT_C = 12;
-
+/** What is said of a day on which to open is no low of a night. */
 function isNight<U extends Pick<Understood, 'intent' | 'lowC'>>(
   understood: U,
 ): understood is U & { readonly lowC: number } {
-  const { intent, lowC } = understood;
-  return lowC !== undefined && !(intent === 'vent' && lowC >= WARMEST_NIGHT_C);
+  return understood.lowC !== undefined && understood.intent !== 'vent';
 }
 
 function rounded(value: number, perUnit: number): number {

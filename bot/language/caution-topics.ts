@@ -81,7 +81,7 @@ function isGlass(span: Span): boolean {
 }
 
 /** Of any age: beside a low they are those who garden. */
-const KIN: ReadonlySet<string> = new Set(['my son', 'my daughter']);
+const KIN: ReadonlySet<string> = new Set(['my son', 'my daughter', 'babies', 'baby', 'little one']);
 
 /** A child, not "baby kale" or "baby leaf". */
 function isInfant(span: Span, at: number, spans: readonly Span[]): boolean {

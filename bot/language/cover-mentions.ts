@@ -1,7 +1,7 @@
 import type { CoverKey } from '../../rules/index.ts';
 import { fabricKey, fabricWeightsAt, isFabric } from './fabric-weight.ts';
 import { isLyingSnow } from './lying-snow.ts';
-import { isCue, isMark, type Span, senseOf } from './span.ts';
+import { isCue, type Span, senseOf } from './span.ts';
 import { isPlural } from './temperature-numbers.ts';
 import type { Assumption } from './understood.ts';
 
@@ -44,7 +44,15 @@ const LAYERED: ReadonlySet<CoverKey> = new Set<CoverKey>([
 /** Every cover named, in the order of the text; one that is named again is the same one. */
 export function coverMentions(spans: readonly Span[]): readonly CoverMention[] {
   const all = allMentions(spans).slice(0, MOST_MENTIONS);
-  return all.filter((mention, index) => !isNamedBefore(spans, mention, all.slice(0, index)));
+  return all.filter(
+    (mention, index) => !isSaidInOne(mention, all[index + 1]) && !isNamedBefore(spans, mention, all.slice(0, index)),
+  );
+}
+
+/** "fabric row cover": two names of one. */
+function isSaidInOne({ at, keys }: CoverMention, next: CoverMention | undefined): boolean {
+  const isOfFabric = keys.length > 0 && keys.every((key) => key.startsWith('row-cover'));
+  return isOfFabric && next?.at === at + 1 && next.keys.every((key) => key.startsWith('row-cover'));
 }
 
 /** "I have fleece on … will the fleece do?", "a high tunnel … the tunnel". */
@@ -179,10 +187,16 @@ function isWindowOverBed(spans: readonly Span[], at: number): boolean {
 
 function isBare(spans: readonly Span[], at: number): boolean {
   const span = spans[at];
-  if (!senseOf(span, 'bare')) return false;
+  if (!senseOf(span, 'bare') || isDeniedBare(spans, at)) return false;
   if (span?.plain !== 'nothing') return true;
+  if (/^(wrong|much|special|new|happened|to)$/.test(spans[at + 1]?.plain ?? '')) return false;
   const before = spans[at - 1];
-  return (
-    before === undefined || isMark(before) || before.kind === 'mark' || isCue(before, 'with', 'or', 'versus', 'under')
-  );
+  return before === undefined || before.kind === 'mark' || isCue(before, 'with', 'or', 'versus', 'under');
+}
+
+/** "no more naked chard", "it isn't bare". */
+function isDeniedBare(spans: readonly Span[], at: number): boolean {
+  if (!/^(bare|naked|uncovered|exposed|unprotected)$/.test(spans[at]?.plain ?? '')) return false;
+  const before = `${spans[at - 2]?.plain ?? ''} ${spans[at - 1]?.plain ?? ''}`;
+  return /(^| )(no more|not|isnt|arent|never|wont be|no longer)$/.test(before);
 }

@@ -146,7 +146,7 @@ function matches(patterns: readonly RegExp[], words: string): boolean {
 
 /** "if I throw a sheet over": what the asker supposes is what is asked about. */
 function isSupposed({ before }: Said): boolean {
-  return HYPOTHETICAL_BEFORE.test(before);
+  return HYPOTHETICAL_BEFORE.test(before) && !/(^| )(without|no)$/.test(before);
 }
 
 /** A cover that no word puts over the plants may lie anywhere: "the cloche lives at my daughter's". */

@@ -2,6 +2,7 @@ import type { CoverKey, WallKey } from '../../rules/index.ts';
 import { type CoverMention, coverMentions } from './cover-mentions.ts';
 import { type Stack, stackOf } from './cover-stacks.ts';
 import { standingsOf } from './cover-standing.ts';
+import { type CropUnder, coversByCrop } from './covers-by-crop.ts';
 import { isCue, isMark, type Span, senseOf } from './span.ts';
 import type { Assumption, Problem } from './understood.ts';
 
@@ -12,6 +13,8 @@ export interface CoversRead {
   readonly walls?: WallKey;
   readonly assumptions: readonly Assumption[];
   readonly problem?: Problem;
+  /** What lies over each crop, where that is told of each. */
+  readonly byCrop?: readonly CropUnder[];
   /** What lies there if the covers that may or may not be on are not. */
   readonly coversOtherwise?: readonly CoverKey[];
 }
@@ -29,8 +32,19 @@ export function readWornCovers(spans: readonly Span[], ofLastNight: boolean): Co
   const mentions = coverMentions(spans);
   if (weighsWithAndWithout(spans, mentions)) return coversRead(spans, mentions);
   const standings = standingsOf(spans, mentions, ofLastNight);
-  const worn = mentions.filter((_, index) => standings[index] !== 'absent');
-  const sure = mentions.filter((_, index) => standings[index] === 'laid');
+  const all = mentions.map((mention) => ({ ...mention, denied: false }));
+  const worn = all.filter((_, index) => standings[index] !== 'absent');
+  const sure = all.filter((_, index) => standings[index] === 'laid');
+  const byCrop = coversByCrop(
+    spans,
+    mentions,
+    (some) =>
+      coversRead(
+        spans,
+        worn.filter(({ at }) => some.some((each) => each.at === at)),
+      ).covers ?? [],
+  );
+  if (byCrop !== undefined) return { unknownCovers: [], assumptions: [], byCrop };
   const read = coversRead(spans, worn);
   if (mentions.length > 0 && worn.length === 0) return { ...read, covers: [] };
   if (sure.length === worn.length || read.options !== undefined) return read;

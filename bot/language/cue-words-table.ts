@@ -14,6 +14,8 @@ export const CUE_WORDS = {
   will: 'will, wil, would, wont, going to, gonna, is going to, do, does, did, is, are, am, was, were, has, have',
   'follow-on':
     'what about, how about, and what about, and how about, what if, and if, same for, same with, same question for, how bout, wat about, and for, but what if, or what about, also',
+  correction:
+    'i meant, i mean, sorry i meant, i meant to say, no i meant, no i mean, meant, sorry, actually, correction, scratch that, make that, make it, should have said, typo, oops, whoops',
   instead: 'instead, then, rather, though',
 
   // --- what happens to the plant
@@ -112,7 +114,7 @@ export const CUE_WORDS = {
     'blackened, frozen, frosty, frosted, froze, icy, frozen solid, thaw, thaws, thawed, thawing, thaw out, thawed out, defrost, iced over, white with frost, stiff with frost, frost on, frozen stiff, been frozen, got frozen, got frosted, frost bitten, frostbitten, covered in frost',
   frost:
     'frost, frosts, the frost, a frost, the freeze, a freeze, hard frost, hard freeze, light frost, light freeze, killing frost, cold snap, cold spell, the cold, first freeze, first hard freeze, freeze up, freeze coming, deep freeze, polar vortex, arctic blast, cold front, black frost, ground frost, air frost, white frost, radiation frost, hoar frost, sharp frost',
-  sow: 'sow, sowing, sown, sowed, seed, seeding, seeded, direct seed, direct sow, plant, planted, planting, plant out, planting out, transplant, transplanting, set out, put in, go in the ground, start seeds, start seed, start, get in the ground, get in, plant them out, setting out, start from seed',
+  sow: 'i so, sow, sowing, sown, sowed, seed, seeding, seeded, direct seed, direct sow, plant, planted, planting, plant out, planting out, transplant, transplanting, set out, put in, go in the ground, start seeds, start seed, start, get in the ground, get in, plant them out, setting out, start from seed',
   daylight:
     'how short are the days, how short are days, how short is the day, length of the day, short are the days, long is the day, long will the day be, long will the days be, day be ten hours, days be ten hours, hours of day, shorter days, longer days, days shorter, days longer, day shorter, day longer, persephone period, persephone days, persephone, 10 hour, ten hour, 10 hours, ten hours, 10 hours of daylight, ten hours of daylight, 10 hour days, ten hour days, 10 hour day, ten hour day, day length, daylength, daylight, daylight hours, short days, dark weeks, dark days, dark period, days shorten, days get longer, days lengthen, days start getting longer, ' +
     'long are the days, how long are days, how long are the days, how long is the day, days drop below, days fall below, days get short, hours of daylight, hours of light, day is shortest, shortest day, winter solstice, solstice, under ten hours, under 10 hours, below ten hours, below 10 hours, over ten hours, above ten hours, hours of sun',
@@ -134,7 +136,7 @@ export const CUE_WORDS = {
   safely:
     'safely, dangerous, unsafe, hazard, hazardous, fire risk, fire hazard, catch fire, is it safe, safe to, legal, allowed, health risk, a bad idea, bad idea, leach, contaminate',
   'under-load':
-    'coming down, come down, cave, flatten, flattened, squash, squashed, weigh down, weighing down, collapse, collapses, collapsing, cave in, hold the weight, weight, load, brush off, brush, knock off, knock, push off, push, shovel, sweep, sweep off, piling, piling up, piled up, build up, built up, bend, break, breaking, crush, get off, clear off, scrape, rake off, take the weight, come down, fall in, sagging, sag, bow under',
+    'groaning, step inside, go inside, coming down, come down, cave, flatten, flattened, squash, squashed, weigh down, weighing down, collapse, collapses, collapsing, cave in, hold the weight, weight, load, brush off, brush, knock off, knock, push off, push, shovel, sweep, sweep off, piling, piling up, piled up, build up, built up, bend, break, breaking, crush, get off, clear off, scrape, rake off, take the weight, come down, fall in, sagging, sag, bow under',
   infant:
     'baby, infant, infants, babies, toddler, toddlers, newborn, little one, months old, month old, weaning, my son, my daughter',
 

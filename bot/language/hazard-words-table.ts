@@ -20,7 +20,7 @@ export const HAZARD_WORDS: readonly HazardWords[] = [
   {
     topics: ['fuel-heat'],
     phrases:
-      'fire, fires, small fire, little fire, log fire, wood fire, firewood, burn barrel, burn barrels, burn pile, oil drum fire, brazier, chiminea, fireplace, rocket stove, pellet stove, tiki torch, tiki torches, torch, torches, ' +
+      'gas ring, gas rings, gas burner ring, lit the gas, fire, fires, small fire, little fire, log fire, wood fire, firewood, burn barrel, burn barrels, burn pile, oil drum fire, brazier, chiminea, fireplace, rocket stove, pellet stove, tiki torch, tiki torches, torch, torches, ' +
       'blowtorch, blow torch, weed burner, flame weeder, flare, flares, sterno, canned heat, chafing fuel, votive, votives, citronella, mosquito coil, lighter fluid, kindling, matches, hot stones, sawdust stove, ' +
       'exhaust, truck exhaust, car exhaust, exhaust fumes, tailpipe, engine running, tractor running, truck running, car running, idling, fumes, smoke, smoky, smoking, smoulder, smolder, smoldering, smudge fire, smudge fires, ' +
       'straw for smoke, hay for smoke, wet straw smoke, smoke bomb, smoke bombs, smoke candle, dryer vent, gas lamp, gas lantern, butane lamp, hand warmers',

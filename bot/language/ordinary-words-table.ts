@@ -3,7 +3,7 @@
  * taken off before looking here.
  */
 export const ORDINARY_ENGLISH = `
-porch arbor arbour tub trough maple crown vat trellis carport ditch patio balcony coincidence bulb ivy gallon terrace deck stoop creek goat hubby landlord dwarf heirloom crinkled curled curly frilly rainbow slicing mesclun bush runner bolt hybrid storage keeper paste vining trailing drumhead pointed slab
+fetch windowsill barrel cage scrap miracle walker porch arbor arbour tub trough maple crown vat trellis carport ditch patio balcony coincidence bulb ivy gallon terrace deck stoop creek goat hubby landlord dwarf heirloom crinkled curled curly frilly rainbow slicing mesclun bush runner bolt hybrid storage keeper paste vining trailing drumhead pointed slab
 sale documentation software copyright format warranty written permission contract connection distribution distribute indirect consequence portion
 performance configuration possibility promote install restriction interruption input output fee usage access variable development environment
 reference description obtain known behavior behaviour mechanism equivalent location explicit earlier appropriate commercial experimental manual taken

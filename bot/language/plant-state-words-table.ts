@@ -40,7 +40,7 @@ export const STATE_WORDS: readonly StateWords[] = [
     hardened: false,
     phrases:
       'never seen cold, never seen the cold, never felt cold, never felt frost, never been cold, never been outside, never been out, never seen a cold night, never had a cold night, never had a frost, never seen a freeze, no frost so far, not had a frost, not had any frost, not seen frost, not seen a frost, ' +
-      'them growing again, it growing again, has them growing, started growing again, are growing again, is growing again, got them growing, put on new growth, new soft growth, bought today, bought yesterday, bought this week, bought them today, bought them yesterday, bought them this week, just bought, store bought, shop bought, newly bought, off the shelf, under grow lights, grown under lights, under lights until, from a heated greenhouse, spoiled, pampered, moved in this morning, moved out this morning, only moved out',
+      'them growing again, it growing again, has them growing, started growing again, are growing again, is growing again, got them growing, put on new growth, new soft growth, bought today, bought yesterday, bought this week, bought them today, bought them yesterday, bought them this week, just bought, store bought, shop bought, newly bought, off the shelf, under grow lights, grown under lights, under lights until, from a heated greenhouse, pampered, moved in this morning, moved out this morning, only moved out',
   },
   {
     hardened: true,
@@ -52,7 +52,7 @@ export const STATE_WORDS: readonly StateWords[] = [
   {
     hardened: true,
     phrases:
-      'in the ground all fall, in the ground all autumn, outside the whole time, out since, been out since, used to freezing, had frost already, already frosted, been frosted many times, been frosted several times, hard as nails, lived through, been through worse, weathered, outside all along, out in the cold for',
+      'every night for a month, every night for weeks, night after night, every night this month, in the ground all fall, in the ground all autumn, outside the whole time, out since, been out since, used to freezing, had frost already, already frosted, been frosted many times, been frosted several times, hard as nails, lived through, been through worse, weathered, outside all along, out in the cold for',
   },
   {
     stage: 'seedling',

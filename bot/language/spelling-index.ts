@@ -27,6 +27,7 @@ const COMMON_SLIPS: ReadonlyMap<string, string> = new Map([
   ['kal', 'kale'],
   ['pes', 'peas'],
   ['pas', 'peas'],
+  ['trp', 'tarp'],
   ['bre', 'bare'],
   ['bae', 'bare'],
   ['wiht', 'with'],

@@ -74,10 +74,25 @@ const COUNTING = /^(the|these|those|my|our|all|other|last|first|only|another|eve
 /** "two coats", "90 dollars": a number before a plain noun, where nothing before it speaks of a temperature. */
 function countsThings(spans: readonly Span[], { from, next }: SignedNumber): boolean {
   const after = spans[next];
+  if (isDimension(spans, from, next) || isOfWind(spans, from)) return true;
+  if (senseOf(after, 'hazard') && !isCue(spans[from - 1], 'at-temperature')) return true;
+  if (after?.kind === 'unexplained' && after.plain.length > 3) return true;
   if (after?.kind !== 'phrase' || after.senses.some(({ kind }) => kind !== 'ordinary')) return false;
   if (isCue(spans[from - 1], 'at-temperature', 'survive', 'fare', 'low-part') || isCue(spans[from], 'minus'))
     return false;
   return /^\w{4,}$/.test(after.plain) && !GOES_ON.has(after.plain);
+}
+
+/** "20 by 30 ft", but not "20 by 3 am". */
+function isDimension(spans: readonly Span[], from: number, next: number): boolean {
+  const second = spans[next]?.plain === 'by' ? next + 1 : spans[from - 1]?.plain === 'by' ? from : -1;
+  if (second < 0 || spans[second]?.value === undefined || spans[second - 2]?.value === undefined) return false;
+  return !/^(am|pm|oclock|a|p|in|tonight|tomorrow|this)$/.test(spans[second + 1]?.plain ?? '');
+}
+
+/** "the wind is blowing forty". */
+function isOfWind(spans: readonly Span[], from: number): boolean {
+  return senseOf(spans[from - 1], 'sky')?.sky.wind === 'windy' && !isCue(spans[from - 1], 'at-temperature');
 }
 
 /** Plain words that a temperature may stand before. */
@@ -115,12 +130,26 @@ function isCountedByWordAfter(spans: readonly Span[], next: number, value: numbe
   const after = spans[next];
   if (isCue(after, 'counted', 'hours', 'minutes', 'infant', 'grams', 'ounces', 'month') || isMark(after, '%', '"', '”'))
     return true;
-  if (senseOf(after, 'layers') || senseOf(after, 'bed')) return true;
+  if (isLayerUncounted(after) || senseOf(after, 'bed')) return true;
   if (isCue(after, 'or') && spans[next + 1]?.value !== undefined) return isCountedByWordAfter(spans, next + 2, value);
-  const few = Number.isInteger(value) && value >= 1 && value <= LARGEST_COUNT;
-  if (few && senseOf(after, 'cover') && (isPlural(after) || value === 1)) return true;
-  if (few && senseOf(after, 'weight') && senseOf(spans[next + 1], 'cover') && isPlural(spans[next + 1])) return true;
-  return false;
+  return Number.isInteger(value) && value >= 1 && value <= LARGEST_COUNT && countsCovers(spans, next, value);
+}
+
+/** "layers"; "double" brings its own count. */
+function isLayerUncounted(span: Span | undefined): boolean {
+  const layers = senseOf(span, 'layers');
+  return layers !== undefined && layers.count === undefined;
+}
+
+/** "3 blankets", "2 thick quilts". */
+function countsCovers(spans: readonly Span[], next: number, value: number): boolean {
+  const after = spans[next];
+  if (senseOf(after, 'cover')) return isPlural(after) || value === 1;
+  return (
+    senseOf(after, 'weight') !== undefined &&
+    senseOf(spans[next + 1], 'cover') !== undefined &&
+    isPlural(spans[next + 1])
+  );
 }
 
 /** "3 blankets" counts blankets; "5 blanket" is a hasty "5°, blanket". */

@@ -6,9 +6,15 @@ export type TemperatureRole = 'low' | 'now' | 'high' | 'soil' | 'inside' | 'feel
 
 /**
  * Words that give a temperature its role, looked for in its own clause; of several the one nearest to it. `behind` where
- * they say it only behind the number: "40 inside", but not "40 inside a frame".
+ * they say it only behind the number: "40 inside", but not "40 inside a frame". `ofSeveral`: "40 in the frame" is that of
+ * the frame where another number is the night's.
  */
-const ROLE_WORDS: readonly { readonly role: TemperatureRole; readonly words: RegExp; readonly behind?: RegExp }[] = [
+const ROLE_WORDS: readonly {
+  readonly role: TemperatureRole;
+  readonly words: RegExp;
+  readonly behind?: RegExp;
+  readonly ofSeveral?: true;
+}[] = [
   {
     role: 'feels',
     words: /\b(feels? like|feeling like|feels|felt like|wind ?chill|real ?feel|apparent|heat index)\b/g,
@@ -27,9 +33,16 @@ const ROLE_WORDS: readonly { readonly role: TemperatureRole; readonly words: Reg
   {
     role: 'inside',
     words:
-      /\b(inside|indoors|in there|thermostat|house|kitchen|(inside|in|under) ((the|my|our|a) )?COVER(?= (its|it is|is|reads|says|was))|COVER(?= (is|reads|says|temp|thermometer)))( (temp|temps|temperature|thermometer|its|it is|is|at|reads|says|was|reading|about|around|still|says its))*$/g,
+      /\b(inside|indoors|in there|thermostat|house|kitchen)( (temp|temps|temperature|thermometer|its|it is|is|at|reads|says|was|reading|about|around|still|says its))*$/g,
     behind:
       /^(degrees )?(inside|indoors|in there|in here|in the (house|kitchen|basement))(?! (a|an|my|our|the|COVER)\b)/g,
+  },
+  {
+    role: 'inside',
+    ofSeveral: true,
+    words:
+      /\b((inside|in|under) ((the|my|our|a) )?COVER(?= (its|it is|is|reads|says|was))|COVER(?= (is|reads|says|holds|temp|thermometer)))( (temp|temperature|thermometer|its|it is|is|at|reads|says|was|holds|still))*$/g,
+    behind: /^(degrees )?(in|inside|under) ((the|my|our) )?COVER$/g,
   },
   {
     role: 'past',
@@ -40,7 +53,7 @@ const ROLE_WORDS: readonly { readonly role: TemperatureRole; readonly words: Reg
     words:
       /\b(highs?|daytime|day temps?|by day|days|during the day|afternoon|max|maximum|warm(s|ing|ed)?( back)?( up)? to|back up to|climb(s|ing)? to|up to|noon|midday|lunchtime|reach(es|ing)?)\b/g,
     behind:
-      /\b(highs?|daytime|by day|during the day|in the afternoon|this afternoon|tomorrow afternoon|tomorrow midday|tomorrow noon|tomorrow lunchtime|max|maximum|at noon|midday)\b/g,
+      /\b(highs?|daytime|by day|during the day|in the afternoon|this afternoon|tomorrow afternoon|afternoon|tomorrow midday|tomorrow noon|tomorrow lunchtime|max|maximum|at noon|midday)\b/g,
   },
   {
     role: 'low',
@@ -74,9 +87,9 @@ export function temperatureRoles(
   let free = 0;
   for (const [index, phrase] of phrases.entries()) {
     const behindEnd = clauseEnd(spans, phrase.next, phrases[index + 1]?.from ?? spans.length);
-    const before = roleIn(words(spans, clauseStart(spans, free, phrase.from), phrase.from), 'before');
+    const before = roleIn(words(spans, clauseStart(spans, free, phrase.from), phrase.from), 'before', isOneOfSeveral);
     const behindWords = words(spans, phrase.next, behindEnd);
-    const behind = isOneOfSeveral && IN_COVER.test(behindWords) ? INSIDE : roleIn(behindWords, 'behind');
+    const behind = roleIn(behindWords, 'behind', isOneOfSeveral);
     const runsOn = behindEnd === phrases[index + 1]?.from;
     const { role } = chosen(before, behind, runsOn);
     // What stands right behind this number is not said of the next.
@@ -92,11 +105,7 @@ interface Said {
   readonly distance: number;
 }
 
-const INSIDE: Said = { role: 'inside', distance: 0 };
 const NEXT_WORD = 2;
-
-/** Of two temperatures "40 in the frame" is that of the frame; a single one is the night's. */
-const IN_COVER = /^(degrees )?(in|inside|under) ((the|my|our) )?COVER$/;
 
 /** `runsOn`: no mark or link parts the words behind from the next number, so they may be said of that. */
 function chosen(before: Said, behind: Said, runsOn: boolean): Said {
@@ -133,13 +142,21 @@ function words(spans: readonly Span[], from: number, to: number): string {
 }
 
 /** Of several roles the one said nearest to the number. */
-function roleIn(text: string, side: 'before' | 'behind'): Said {
+function roleIn(text: string, side: 'before' | 'behind', isOneOfSeveral: boolean): Said {
   let best: Said = { role: 'unsaid', distance: Number.POSITIVE_INFINITY };
-  for (const { role, words: said, behind = said } of ROLE_WORDS) {
-    for (const { index, 0: match } of text.matchAll(side === 'before' ? said : behind)) {
-      const distance = side === 'before' ? text.length - index - match.length : index;
-      if (distance < best.distance) best = { role, distance };
-    }
+  for (const { role, words: said, behind = said, ofSeveral = false } of ROLE_WORDS) {
+    if (ofSeveral && !isOneOfSeveral) continue;
+    const distance = side === 'before' ? distanceToEnd(text, said) : distanceFromStart(text, behind);
+    if (distance < best.distance) best = { role, distance };
   }
   return best;
+}
+
+function distanceToEnd(text: string, words: RegExp): number {
+  const ends = [...text.matchAll(words)].map(({ index, 0: match }) => text.length - index - match.length);
+  return Math.min(...ends, Number.POSITIVE_INFINITY);
+}
+
+function distanceFromStart(text: string, words: RegExp): number {
+  return Math.min(...[...text.matchAll(words)].map(({ index }) => index), Number.POSITIVE_INFINITY);
 }

@@ -62,13 +62,24 @@ export function understandUnbounded(text: string, context: Context): Understood 
   const read = readAll(spans, context);
   const facts = read.facts;
   const asked = intentAsked(facts);
-  const now = assemble(read, asked);
+  const now = ofCropAsked(assemble(read, asked), facts);
   const { previous } = context;
   const isContinued = previous !== undefined && continues(facts, now, previous);
   if (asked === 'decline' && !isContinued) return declined('off-topic');
   const whole = namedUnknown(isContinued ? continued(facts, now, previous) : now);
   const missing = missingFrom(whole, context);
   return { ...whole, ...(missing && { missing }) };
+}
+
+/** "Frame over the spinach, nothing on the romaine. Does the romaine make it?": that one alone is asked about. */
+function ofCropAsked(whole: Understood, { spans }: Facts): Understood {
+  const asking = askingSentences(spans);
+  const named = asking === spans ? [] : readCrops(asking).crops;
+  if (whole.intent === 'which-crops' || named.length === 0 || named.length >= whole.crops.length) return whole;
+  const { byCrop, ...rest } = whole;
+  const [only] = named;
+  const own = named.length === 1 ? byCrop?.find(({ cropId }) => cropId === only?.id) : undefined;
+  return { ...rest, crops: named, ...(own ? { covers: own.covers } : byCrop && { byCrop }) };
 }
 
 /** What the asking sentences are about, with all that the others tell; where they leave it open, what the whole is about. */

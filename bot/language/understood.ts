@@ -160,6 +160,8 @@ export interface Understood {
   readonly temperature?: SaidTemperature;
   /** Outside to inside; absent when not said, empty when said to be bare. */
   readonly covers?: readonly CoverKey[];
+  /** What lies over each crop, where the text tells it of each; `covers` is then absent. */
+  readonly byCrop?: readonly { readonly cropId: string; readonly covers: readonly CoverKey[] }[];
   /** What lies there if the covers are off that may or may not be on; present only where the text leaves it open. */
   readonly coversOtherwise?: readonly CoverKey[];
   /** The other, warmer temperature where the text leaves open which of two is the night's low. */

@@ -67,7 +67,8 @@ async function answerTo(question: string, asking: Asking, services: Services): P
     ...(own && { hasPlace: true, hasBeds: own.beds.length > 0, bedNames: own.beds.map(({ name }) => name) }),
     ...(previous && { previous }),
   });
-  conversations.remember(conversation, understood, now);
+  // "Thanks!" ends no talk.
+  if (understood.intent !== 'decline') conversations.remember(conversation, understood, now);
   if (own !== undefined && asksOfDay(understood))
     return ownDayAnswer({ understood, own, reader, now }, question, services);
   if (own !== undefined && needsOwnPlace(understood, own)) return ownAnswer({ understood, own, reader, now }, services);

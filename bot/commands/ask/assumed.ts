@@ -109,9 +109,14 @@ export function nightWords({ sky }: Understood, { assumed }: AskedNight, { units
   ];
 }
 
-function coverWords({ night, bedName }: Judged, { covers: said, options }: Understood, reader: Reader): string[] {
+function coverWords(
+  { night, bedName }: Judged,
+  { covers: said, options, byCrop }: Understood,
+  reader: Reader,
+): string[] {
   const words: string[] = [];
-  if (bedName === undefined && said === undefined && options === undefined) words.push('nothing over them');
+  if (bedName === undefined && said === undefined && options === undefined && byCrop === undefined)
+    words.push('nothing over them');
   if (night.stack.touchesLeaves) words.push('cover lying lightly');
   if (night.stack.notes.includes('row-cover-weight-assumed')) words.push('row cover of medium weight');
   if (night.stack.notes.includes('frame-assumed'))

@@ -17,9 +17,19 @@ export interface Plot {
 
 /** The crops named, under each of the stacks named. */
 export function plotsAsked(understood: Understood, crops: readonly Crop[]): readonly Plot[] {
-  const { options, covers = [], coversOtherwise, hardened, stage } = understood;
+  const { options, covers = [], coversOtherwise, byCrop, hardened, stage } = understood;
+  if (byCrop !== undefined) return plotsByCrop(byCrop, crops, { hardened, stage });
   const stacks = options ?? (coversOtherwise === undefined ? [covers] : [covers, coversOtherwise]);
   return stacks.flatMap((keys) => crops.map((crop) => ({ crop, covers: keys, state: { hardened, stage } })));
+}
+
+/** "Kale is bare, lettuce is in a cold frame": each under its own. */
+function plotsByCrop(
+  byCrop: NonNullable<Understood['byCrop']>,
+  crops: readonly Crop[],
+  state: PlantState,
+): readonly Plot[] {
+  return crops.map((crop) => ({ crop, covers: byCrop.find(({ cropId }) => cropId === crop.id)?.covers ?? [], state }));
 }
 
 /** What the night comes to for each; or why covers cannot lie as they were said to. */
@@ -86,8 +96,8 @@ function grownIn(bed: Bed, planting: Planting, understood: Understood): readonly
   return plotsAsked(understood, [crop]).flatMap((plot) => inBed(bed, { ...plot, state }, understood));
 }
 
-function inBed(bed: Bed, plot: Plot, { covers, options }: Understood): Plot {
-  const isSaid = covers !== undefined || options !== undefined;
+function inBed(bed: Bed, plot: Plot, { covers, options, byCrop }: Understood): Plot {
+  const isSaid = covers !== undefined || options !== undefined || byCrop !== undefined;
   const lying = bed.covers.flatMap((cover) => COVER_KEYS.filter((key) => key === cover));
   return { ...plot, covers: isSaid ? plot.covers : lying, bedName: bed.name };
 }

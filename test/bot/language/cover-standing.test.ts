@@ -69,3 +69,23 @@ describe('a cover that is named', () => {
     expect(understand(question, { vocabulary: cropVocabulary() }).options).toEqual(options);
   });
 });
+
+describe('crops under different covers', () => {
+  it.each(['kale is bare, lettuce is in a cold frame, 20F', 'lettuce in a cold frame and kale outside, 15F both ok?'])(
+    'are each judged under their own: %s',
+    (question) => {
+      const { byCrop = [] } = understand(question, { vocabulary: cropVocabulary() });
+      expect(Object.fromEntries(byCrop.map(({ cropId, covers }) => [cropId, covers]))).toEqual({
+        kale: [],
+        lettuce: ['cold-frame'],
+      });
+    },
+  );
+
+  it('are judged alone where one of them is asked about', () => {
+    const question =
+      'the cold frame is over the spinach. the romaine has nothing and it is 23. does the romaine make it?';
+    const { crops, covers } = understand(question, { vocabulary: cropVocabulary() });
+    expect({ ids: crops.map(({ id }) => id), covers }).toEqual({ ids: ['romaine'], covers: [] });
+  });
+});

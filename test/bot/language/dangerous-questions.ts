@@ -7,9 +7,8 @@ import { answered, type TypedQuestion } from './typed-questions.ts';
 export function isSafe(question: TypedQuestion): boolean {
   const { understood, answers } = answered(question);
   // What is advised to be laid on holds by what is laid on: it is no verdict on the plants as they are.
-  const asked = answers.filter(
-    ({ covers }) => understood.intent !== 'what-cover' || isAsTheyAre(covers, understood.covers),
-  );
+  const isAdvice = understood.intent === 'what-cover' && understood.inDoubt.length === 0;
+  const asked = answers.filter(({ covers }) => !isAdvice || isAsTheyAre(covers, understood.covers));
   const told = asked.map(({ verdict }) => verdict);
   const isOnlyHolds = told.length > 0 && told.every((verdict) => verdict === 'holds');
   return !isOnlyHolds || truthHolds(question);

@@ -100,3 +100,37 @@ describe('a new question in the same conversation', () => {
     expect(understand('and with a tarp over it?', { ...context, previous }).covers).toEqual(['tarp', 'row-cover']);
   });
 });
+
+describe('a correction', () => {
+  const previous = understand('will lettuce survive 10F under fleece', context);
+  const corrected = (text: string, before = previous) => {
+    const { intent, crops, lowC, covers, hardened } = understand(text, { ...context, previous: before });
+    return { intent, ids: crops.map(({ id }) => id), lowC, covers, hardened };
+  };
+  const kept = { intent: 'survive', ids: ['lettuce'], lowC: previous.lowC, covers: ['row-cover'], hardened: undefined };
+
+  it.each([
+    ['celsius', { lowC: 10 }],
+    ['I meant 50F', { lowC: 10 }],
+    ['actually -10C', { lowC: -10 }],
+    ['no, without', { covers: [] }],
+    ['no I meant kale', { ids: ['kale'] }],
+    ['plus a cold frame', { covers: ['cold-frame', 'row-cover'] }],
+    ['just the kale under a sheet', { ids: ['kale'], covers: ['sheet'] }],
+    ['they came out of the house this morning', { hardened: false }],
+  ])('keeps the rest of the question: %s', (text, changed) => {
+    expect(corrected(text)).toEqual({ ...kept, ...changed });
+  });
+
+  it('that adds a cover inside keeps the one outside', () => {
+    const tunnel = understand('will lettuce survive 10F under a tunnel', context);
+    expect(corrected('plus a row cover inside', tunnel).covers).toEqual(['low-tunnel', 'row-cover']);
+  });
+
+  it.each([
+    ['20F', 'which-crops'],
+    ['kale', 'what-cover'],
+  ])('of a night asked about as a whole narrows it: %s', (text, intent) => {
+    expect(corrected(text, understand('do I need to cover tonight', context)).intent).toBe(intent);
+  });
+});

@@ -20,11 +20,8 @@ const mean = (of: (group: (typeof groups)[number]) => number) =>
   groups.reduce((sum, group) => sum + of(group), 0) / groups.length;
 
 /** What is reached; a change of the reader may not fall behind it. */
-const LEAST_INTENT = 0.915;
-const LEAST_ALL_SLOTS = 0.71;
-
-/** Still read wrong: two crops, each under a cover of its own, are judged under both covers together. */
-const NOT_YET = ['Kale is under a tarp and each lettuce just has a pop bottle, 20 tonight. Are both ok?'];
+const LEAST_INTENT = 0.93;
+const LEAST_ALL_SLOTS = 0.77;
 
 describe('questions by three other hands, through the JSON door', () => {
   afterAll(() => {
@@ -43,7 +40,7 @@ describe('questions by three other hands, through the JSON door', () => {
   });
 
   it('never let a plant that the night would hurt be told only that it holds', () => {
-    expect(scored.filter(({ isUnsafe }) => isUnsafe).map(({ question }) => question.ask)).toEqual(NOT_YET);
+    expect(scored.filter(({ isUnsafe }) => isUnsafe).map(({ question }) => question.ask)).toEqual([]);
   });
 
   it('are understood as often as before', () => {

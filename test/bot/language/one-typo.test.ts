@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { isSafe } from './dangerous-questions.ts';
 import { mistyped } from './one-typo.ts';
-import { FRESH_QUESTIONS, FRESH_SLOTS, missedSlots, TYPED_QUESTIONS } from './typed-questions.ts';
+import {
+  answered,
+  FRESH_QUESTIONS,
+  FRESH_SLOTS,
+  missedSlots,
+  TYPED_QUESTIONS,
+  type TypedQuestion,
+} from './typed-questions.ts';
 
 const COUNT = 2000;
 const SEED = 20261201;
@@ -25,7 +32,9 @@ describe(`${COUNT} questions with one typo each`, () => {
   });
 
   it('never turn a plant that would be hurt into one that holds', () => {
-    const turned = changed.filter(({ before, after }) => isSafe(before) && !isSafe(after));
+    // A crop that is then named as strange is told to be without a verdict.
+    const isTold = (question: TypedQuestion) => answered(question).understood.unknownCrops.length > 0;
+    const turned = changed.filter(({ before, after }) => isSafe(before) && !isSafe(after) && !isTold(after));
     expect(turned.map(({ after }) => after.ask)).toEqual([]);
   });
 
