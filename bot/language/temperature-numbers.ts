@@ -8,9 +8,11 @@ export interface SignedNumber {
   readonly from: number;
 }
 
-/** "mins 3": minutes would stand behind a number. */
+/** "mins 3": minutes would stand behind a number. "Mints nine": the colder reading of a slip. */
+const SLIPS_FOR_MINUS: ReadonlySet<string> = new Set(['mins', 'mints']);
+
 function isSlipForMinus(spans: readonly Span[], at: number): boolean {
-  return spans[at]?.plain === 'mins' && spans[at - 1]?.value === undefined;
+  return SLIPS_FOR_MINUS.has(spans[at]?.plain ?? '') && spans[at - 1]?.value === undefined;
 }
 
 /** "four and a half". */

@@ -57,7 +57,10 @@ test('buttons with another member’s ids show and change nothing of theirs', as
   const tries = BUTTONS.flatMap(({ prefix }) =>
     ids.flatMap((id) => [prefix + id, `${prefix}${id}:2026-01-20`, `${prefix}2026-01-20:${id}`]),
   );
-  for (const buttonId of tries) expectNoSecret(drawn(await club.press(buttonId, { member: 'ben' })), buttonId);
+  // Each by a member of their own: what one has asked before may be taken up again in the talk.
+  for (const [index, buttonId] of tries.entries()) {
+    expectNoSecret(drawn(await club.press(buttonId, { member: `ben-${index}` })), buttonId);
+  }
   expect(await annas()).toEqual(before);
 });
 
