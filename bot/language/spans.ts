@@ -5,6 +5,7 @@ import { isOrdinaryWord } from './ordinary-words.ts';
 import { type Found, PhraseTrie } from './phrase-trie.ts';
 import { wordsOf } from './phrases.ts';
 import type { Sense } from './sense.ts';
+import { withSignsMended } from './sign-slips.ts';
 import type { Span } from './span.ts';
 import { numberOf, type Token, tokensOf } from './tokens.ts';
 import type { Vocabulary } from './vocabulary.ts';
@@ -35,7 +36,7 @@ export function spansOf(
 ): readonly Span[] {
   const tokens = tokensOf(text);
   const meant = tokens.map((token) => (token.kind === 'word' ? spelling.meant(token.plain) : token.plain));
-  const words = withPairsMended(meant, pairs);
+  const words = withSignsMended(withPairsMended(meant, pairs));
   const beds = bedTrie(bedNames, spelling);
   const cuts = bestCuts(words, (from) => [...trie.phrasesAt(words, from), ...beds.phrasesAt(words, from)]);
   const spans: Span[] = [];

@@ -8,13 +8,6 @@ export interface SignedNumber {
   readonly from: number;
 }
 
-/** "mins 3": minutes would stand behind a number. "Mints nine": the colder reading of a slip. */
-const SLIPS_FOR_MINUS: ReadonlySet<string> = new Set(['mins', 'mints']);
-
-function isSlipForMinus(spans: readonly Span[], at: number): boolean {
-  return SLIPS_FOR_MINUS.has(spans[at]?.plain ?? '') && spans[at - 1]?.value === undefined;
-}
-
 /** "four and a half". */
 function withHalf(spans: readonly Span[], number: SignedNumber): SignedNumber {
   const words = spans
@@ -32,8 +25,7 @@ export function signedNumberAt(spans: readonly Span[], from: number): SignedNumb
   const after = spans[from + 1];
   if (span?.value !== undefined) return withHalf(spans, { value: span.value, next: from + 1, from });
   if (after?.value === undefined) return undefined;
-  if (isCue(span, 'minus') || isMinus(spans, from) || isSlipForMinus(spans, from))
-    return { value: -after.value, next: from + 2, from };
+  if (isCue(span, 'minus') || isMinus(spans, from)) return { value: -after.value, next: from + 2, from };
   return undefined;
 }
 
