@@ -1,4 +1,5 @@
 import type { WallKey } from '../../rules/index.ts';
+import { ADVICE_WORDS } from './advice-words-table.ts';
 import { type CoverPairs, coverPairs } from './cover-pairs.ts';
 import {
   BARE_WORDS,
@@ -48,7 +49,8 @@ export function buildVocabulary(crops: CropWords): Vocabulary {
     trie.add(wordsOf(phrase), sense);
   }
   for (const word of [...UNIT_NUMBERS.keys(), ...TEN_NUMBERS.keys(), ...OTHER_NUMBERS.keys()]) spelling.know(word);
-  for (const word of phrasesOf(CRITICAL_WORDS)) spelling.offerCritical(word);
+  for (const word of adviceWords()) spelling.know(word);
+  for (const word of [...phrasesOf(CRITICAL_WORDS), ...bareWords()]) spelling.offerCritical(word);
   for (const word of phrasesOf(TELLING_WORDS)) spelling.offerUsual(word);
   trie.forEachWord(isPlainName, (word, such) => {
     if (such) spelling.offerUsual(word);
@@ -58,6 +60,19 @@ export function buildVocabulary(crops: CropWords): Vocabulary {
     if (such && !isOrdinaryWord(word)) spelling.offer(word);
   });
   return { trie, spelling, pairs: coverPairs(coverEntries().map(([phrase]) => phrase)), crops };
+}
+
+/** What questions for advice are made of: "dusk" is no duck, "mist" is not most. */
+function adviceWords(): readonly string[] {
+  const rows = ADVICE_WORDS.flatMap(({ says, unless }) => [...says, ...(unless === undefined ? [] : [unless])]);
+  return rows.flatMap((row) => phrasesOf(row)).flatMap((phrase) => wordsOf(phrase.replaceAll('*', '')));
+}
+
+/** Denials of one word: "umulched" must not become "mulched". */
+function bareWords(): readonly string[] {
+  return BARE_WORDS.filter(({ fronts }) => fronts === undefined)
+    .flatMap(({ phrases }) => phrasesOf(phrases))
+    .filter((phrase) => /^(?:un|non)[a-z]+$/.test(phrase));
 }
 
 /** Varieties and common misspellings are no words to mend others into. */
