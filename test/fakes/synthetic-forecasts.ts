@@ -21,6 +21,8 @@ export class SyntheticForecasts implements ForecastDesk {
   readonly asked: { readonly place: ForecastPlace; readonly at: Date; readonly wish: ForecastWish }[] = [];
   /** Mean of all hours. [°C] */
   meanC = -2;
+  /** Cloud of all hours; else of clear and half clear days in turn. */
+  cloudFraction: number | undefined;
   /** Added to every forecast hour that is still to come. [K] */
   shiftK = 0;
   /** While true no service answers. */
@@ -46,7 +48,7 @@ export class SyntheticForecasts implements ForecastDesk {
       columns: {
         screenC,
         dewPointC: screenC.map((airC) => airC - 3),
-        cloudFraction: screenC.map((_, i) => (i % 48 < 24 ? 0.1 : 0.6)),
+        cloudFraction: screenC.map((_, i) => this.cloudFraction ?? (i % 48 < 24 ? 0.1 : 0.6)),
         wind10MPerS: screenC.map(() => 1.5),
       },
       lowWindows: [],

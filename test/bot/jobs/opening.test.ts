@@ -38,7 +38,8 @@ describe('the morning post', () => {
   });
 
   test('is left out where nothing is to be opened, and where nobody wants it', async () => {
-    world.forecasts.meanC = -30;
+    world.forecasts.meanC = -2;
+    world.forecasts.cloudFraction = 1;
     await morningClub();
     await world.runUntil(at('15:00'), world.round({}, opening));
     expect(world.poster.to(CLUB)).toEqual([]);
