@@ -101,6 +101,8 @@ export const DOUBTFUL: readonly RegExp[] = [
   /(^| )(yesterday|earlier|used to|until|till|formerly|previously|ago|last (week|month|year|winter|fall|autumn|spring|season|time)|once|before|normally|usually|typically|always|sometimes)( |$)/,
   /(^| )(might|maybe|perhaps|probably|possibly|hopefully|hope|hoping|supposed|meant|plan|plans|planning|planned|intend|intending|ordered|order|buy|buying|bought|considering|thinking|unsure|whether|unless|wish|want|wanted|should be|should have|almost|nearly|half|partly|partially|tried|try|trying|arrives?|arriving|later|gonna put|going to put|going to throw|going to (get|use|add|cover|lay|pull)|ready to go|on hand|handy|spare|in reserve|available|i think|i guess|i believe|i assume|if it (stays|holds)|stays on|holds up)( |$)/,
   /(^| )if (the |my |our |a )*COVER( |$)/,
+  // "Is the blanket still on?": who asks does not know.
+  /^(is|are|was|were|did|does) (the |my |our |that |their )*COVER (still |really |even )?(on|there|in place|stay|hold)( |$)/,
   /(^| )struckout( |$)/,
   /(^| )(neighbou?rs?|friends?|brother|sister|cousin|uncle|aunt|next door|somebody|someone)(s)?( |$)(?!(CROP|put|covered|threw|laid|tucked|pulled|says|said))/,
 ];

@@ -37,6 +37,8 @@ describe('a cover that is named', () => {
     "don't know if the blanket is still on, lettuce 24F",
     'lettuce 24F. the blanket lives at my daughters',
     'lettuce 24F blanket would be nice',
+    'lettuce 24F, is the blanket still on?',
+    'is the blanket on? lettuce 24F',
     'should I put a blanket on lettuce at 24F',
   ])('is in doubt where it may or may not be on: %s', (question) => {
     expect(read(question)).toEqual({ covers: ['blanket'], coversOtherwise: [] });
